@@ -1,0 +1,3 @@
+module github.com/fairmiter/fairmiter
+
+go 1.26
