@@ -1,0 +1,102 @@
+package explain
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// An Entry is what one code or key says in English. Text in braces is a key:
+// the value of the note's term of that key goes there.
+type Entry struct {
+	Code string `json:"code"`
+	Text string `json:"text"`
+}
+
+// Table returns every code and key with its English, sorted by code: the whole
+// of what a translation must cover. The rules of package measure stand in it as
+// "measure." and their code.
+func Table() []Entry {
+	table := slices.Clone(english[:])
+	for _, rule := range measure.Rules() {
+		table = append(table, Entry{rulePrefix + string(rule), rule.Words()})
+	}
+	slices.SortFunc(table, func(a, b Entry) int { return strings.Compare(a.Code, b.Code) })
+	return table
+}
+
+// rulePrefix stands before the code of a rule of package measure.
+const rulePrefix = "measure."
+
+// MeasureCode returns the code of a problem that breaks a rule of package
+// measure.
+func MeasureCode(r measure.Rule) Code { return Code(rulePrefix + string(r)) }
+
+// English returns what code says, with its braces still in it; code itself
+// where the table does not hold it.
+func English(code string) string {
+	if rule, ok := strings.CutPrefix(code, rulePrefix); ok {
+		if words := measure.Rule(rule).Words(); words != "" {
+			return words
+		}
+		return code
+	}
+	i, found := slices.BinarySearchFunc(english[:], code, func(e Entry, code string) int {
+		return strings.Compare(e.Code, code)
+	})
+	if !found {
+		return code
+	}
+	return english[i].Text
+}
+
+// Text returns what the note says, its values in place, lengths in the manner
+// of f: exactly where that is short, else as "about" so much.
+func (n Note) Text(f measure.Format) string {
+	return string(fill(nil, English(string(n.Code)), n.Values, f))
+}
+
+// fill writes template with each {key} replaced by the value of that term.
+func fill(dst []byte, template string, terms []Term, f measure.Format) []byte {
+	for {
+		before, rest, found := strings.Cut(template, "{")
+		dst = append(dst, before...)
+		if !found {
+			return dst
+		}
+		key, after, closed := strings.Cut(rest, "}")
+		i := slices.IndexFunc(terms, func(t Term) bool { return string(t.Key) == key })
+		if !closed || i < 0 {
+			dst = append(dst, '{')
+			template = rest
+			continue
+		}
+		dst = terms[i].Value.appendReadable(dst, f)
+		template = after
+	}
+}
+
+// Text returns what the change asks for, in the manner of f: "rabbet depth at
+// least 9/16 in". A bound is rounded to the fineness on its own side, so that
+// the text asks for no less than the change.
+func (c Change) Text(f measure.Format) string {
+	var dst []byte
+	dst = append(dst, English("field."+c.Path.Last())...)
+	dst = append(dst, ' ')
+	if c.Bound != Exactly {
+		dst = append(append(dst, English("bound."+string(c.Bound))...), ' ')
+	}
+	if c.Bound == Exactly || c.To.Kind != LengthKind {
+		return string(c.To.Append(dst, f))
+	}
+	direction := measure.Up
+	if c.Bound == AtMost {
+		direction = measure.Down
+	}
+	if rounded, _ := f.Round(measure.Length(c.To.N), direction); rounded <= 0 {
+		return string(c.To.Append(dst, f)) // too small for the fineness
+	}
+	dst, _ = f.AppendMarked(dst, measure.Length(c.To.N), direction)
+	return string(dst)
+}

@@ -1,0 +1,174 @@
+package explain
+
+import (
+	"errors"
+	"fmt"
+	"math/big"
+
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// Errors of [Expr.Evaluate], wrapped with the operation at fault.
+var (
+	ErrKinds     = errors.New("the kinds of the values do not go together")
+	ErrArguments = errors.New("the wrong number of arguments")
+	ErrRange     = errors.New("the result is out of range")
+	ErrOp        = errors.New("unknown operation")
+)
+
+// Evaluate works e out from its terms, in exact integers. It is the second
+// road to a figure: the room that made the figure did not come this way.
+func (e Expr) Evaluate() (Value, error) {
+	if e.Op == OpTerm {
+		return e.Term.Value, nil
+	}
+	args := make([]Value, len(e.Args))
+	for i, a := range e.Args {
+		v, err := a.Evaluate()
+		if err != nil {
+			return Value{}, err
+		}
+		args[i] = v
+	}
+	v, err := apply(e.Op, args)
+	if err != nil {
+		return Value{}, fmt.Errorf("%s of %v: %w", e.Op, args, err)
+	}
+	return v, nil
+}
+
+// arity is how many arguments an operation takes; -1 is one or more.
+func arity(op Op) int {
+	switch op {
+	case OpHalf:
+		return 1
+	case OpTimes, OpDown, OpUp, OpNearest:
+		return 2
+	case OpQuot:
+		return 3
+	}
+	return -1
+}
+
+func apply(op Op, args []Value) (Value, error) {
+	if n := arity(op); len(args) == 0 || n >= 0 && n != len(args) {
+		return Value{}, ErrArguments
+	}
+	switch op {
+	case OpTimes:
+		return multiply(args[0], args[1], Value{CountKind, 1})
+	case OpQuot:
+		return multiply(args[0], args[1], args[2])
+	case OpHalf:
+		half, _ := measure.Length(args[0].N).Half()
+		return Value{args[0].Kind, int64(half)}, nil
+	case OpDown, OpUp, OpNearest, OpSum, OpMinus, OpLeast, OpMost:
+		return fold(op, args)
+	}
+	return Value{}, ErrOp
+}
+
+// fold takes values of one kind together from left to right.
+func fold(op Op, args []Value) (Value, error) {
+	total := args[0]
+	for _, a := range args[1:] {
+		if a.Kind != total.Kind {
+			return Value{}, ErrKinds
+		}
+		n, ok := combine(op, total.N, a.N)
+		if !ok {
+			return Value{}, ErrRange
+		}
+		total.N = n
+	}
+	return total, nil
+}
+
+func combine(op Op, a, b int64) (int64, bool) {
+	switch op {
+	case OpSum:
+		c := a + b
+		return c, (c > a) == (b > 0)
+	case OpMinus:
+		c := a - b
+		return c, (c < a) == (b > 0)
+	case OpLeast:
+		return min(a, b), true
+	case OpMost:
+		return max(a, b), true
+	}
+	direction := measure.Nearest
+	switch op {
+	case OpDown:
+		direction = measure.Down
+	case OpUp:
+		direction = measure.Up
+	}
+	rounded, _ := measure.RoundTo(a, b, direction)
+	return rounded, true
+}
+
+// multiply is a x b / c. At most one of a and b has a unit, or, where c has
+// one, two of the three share it and it cancels. A ratio counts as parts of
+// its whole.
+func multiply(a, b, c Value) (Value, error) {
+	kind := CountKind
+	var num, den int
+	for _, v := range []Value{a, b} {
+		if v.Kind != CountKind && v.Kind != RatioKind {
+			kind = v.Kind
+			num++
+		}
+	}
+	if c.Kind != CountKind && c.Kind != RatioKind {
+		den++
+		if c.Kind != kind {
+			return Value{}, ErrKinds
+		}
+	}
+	if num > 1 && (den == 0 || a.Kind != b.Kind) {
+		return Value{}, ErrKinds
+	}
+	if num == 1 && den == 1 {
+		kind = CountKind
+	}
+	// A ratio in the product counts in millionths; one in the divisor takes a
+	// factor of a million back out.
+	wholes := 0
+	for _, v := range []Value{a, b} {
+		if v.Kind == RatioKind {
+			wholes++
+		}
+	}
+	if c.Kind == RatioKind {
+		wholes--
+	}
+	if wholes > 1 {
+		return Value{}, ErrKinds
+	}
+	product := new(big.Int).Mul(big.NewInt(a.N), big.NewInt(b.N))
+	divisor := big.NewInt(c.N)
+	switch {
+	case wholes < 0:
+		product.Mul(product, big.NewInt(int64(Whole)))
+	case wholes > 0:
+		divisor.Mul(divisor, big.NewInt(int64(Whole)))
+	}
+	n, ok := divide(product, divisor)
+	if !ok {
+		return Value{}, ErrRange
+	}
+	return Value{kind, n}, nil
+}
+
+// divide is a / b rounded half away from zero, where there is such a number.
+func divide(a, b *big.Int) (int64, bool) {
+	if b.Sign() == 0 {
+		return 0, false
+	}
+	q, r := new(big.Int).QuoRem(a, b, new(big.Int))
+	if r.Lsh(r, 1); r.CmpAbs(b) >= 0 {
+		q.Add(q, big.NewInt(int64(a.Sign()*b.Sign())))
+	}
+	return q.Int64(), q.IsInt64()
+}

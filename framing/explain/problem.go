@@ -1,0 +1,123 @@
+package explain
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// A Problem is one thing in an order that cannot be understood.
+type Problem struct {
+	Code Code `json:"code"`
+	// Path is the field at fault, in the order as it was given.
+	Path Path `json:"path"`
+	// Given is the text or value that stood there, shortened where it is long.
+	Given string `json:"given,omitzero"`
+	// Accepted says what would do there: a list, a range, a form to follow.
+	Accepted string `json:"accepted,omitzero"`
+	// Offset is the byte of the text as it stood there, before it was shortened,
+	// at which reading stopped; for a problem of the whole document, the byte of
+	// the document. It is -1 where there is no such place.
+	Offset int `json:"offset"`
+}
+
+// Error says the problem in one line: where, what is wrong, what was given,
+// what is accepted.
+func (p Problem) Error() string {
+	var b strings.Builder
+	where := string(p.Path)
+	if where == "" {
+		where = "order"
+	}
+	b.WriteString(where)
+	b.WriteString(": ")
+	b.WriteString(English(string(p.Code)))
+	if p.Given != "" {
+		b.WriteString(": given ")
+		b.WriteString(strconv.Quote(p.Given))
+	}
+	if p.Offset >= 0 {
+		b.WriteString(" at byte ")
+		b.WriteString(strconv.Itoa(p.Offset))
+	}
+	if p.Accepted != "" {
+		b.WriteString("; accepted: ")
+		b.WriteString(p.Accepted)
+	}
+	return b.String()
+}
+
+// Problems are all that is wrong with an order, sorted by path. As an error
+// they print a line each. Use [Problems.Err] to return them: a nil Problems in
+// an error is not a nil error.
+type Problems []Problem
+
+// Error writes the problems, a line each.
+func (ps Problems) Error() string {
+	lines := make([]string, len(ps))
+	for i, p := range ps {
+		lines[i] = p.Error()
+	}
+	return strings.Join(lines, "\n")
+}
+
+// Unwrap gives errors.As and errors.Is each single problem.
+func (ps Problems) Unwrap() []error {
+	errs := make([]error, len(ps))
+	for i, p := range ps {
+		errs[i] = p
+	}
+	return errs
+}
+
+// Err returns ps as an error, nil where there are none.
+func (ps Problems) Err() error {
+	if len(ps) == 0 {
+		return nil
+	}
+	return ps
+}
+
+// Sorted returns a copy of ps in the order of their paths, and of their codes
+// where two stand at one path.
+func (ps Problems) Sorted() Problems {
+	sorted := slices.Clone(ps)
+	slices.SortStableFunc(sorted, func(a, b Problem) int {
+		return cmp.Or(a.Path.Compare(b.Path), cmp.Compare(a.Code, b.Code))
+	})
+	return sorted
+}
+
+// Under returns the problems at root and below it.
+func (ps Problems) Under(root Path) Problems {
+	var under Problems
+	for _, p := range ps {
+		if p.Path.Under(root) {
+			under = append(under, p)
+		}
+	}
+	return under
+}
+
+// Problem codes that any field can have. Their English stands in [Table].
+const (
+	NotJSON      Code = "not_json"      // the document is not JSON
+	NotUTF8      Code = "not_utf8"      // a byte that is no text
+	Trailing     Code = "trailing"      // text after the end of the document
+	TooLarge     Code = "too_large"     // more bytes than a document may have
+	TooDeep      Code = "too_deep"      // nested deeper than a document may be
+	TooMany      Code = "too_many"      // more elements than a list may have
+	TooFew       Code = "too_few"       // fewer elements than a list must have
+	UnknownField Code = "unknown_field" // a key that this version does not have
+	WrongCase    Code = "wrong_case"    // a key or a choice in the wrong case
+	Duplicate    Code = "duplicate"     // a key that was there before
+	Missing      Code = "missing"       // a field that has no default
+	WrongType    Code = "wrong_type"    // a number for a string, and the like
+	NotAChoice   Code = "not_a_choice"  // a word that is not in the list
+	NotAMeasure  Code = "not_a_measure" // text that measure cannot read
+	NotADate     Code = "not_a_date"    // not a day of the calendar as YYYY-MM-DD
+	OutOfRange   Code = "out_of_range"  // a number outside what makes sense
+	TextTooLong  Code = "text_too_long" // more bytes than a name may have
+	TextControl  Code = "text_control"  // a control character in a name
+)
