@@ -1,0 +1,167 @@
+package glazing_test
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/material"
+	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/glazing"
+)
+
+const (
+	mm   = measure.Millimeter
+	inch = measure.Inch
+)
+
+func TestCheck(t *testing.T) {
+	const most = explain.MaxLength
+	rows := []struct {
+		name   string
+		change func(*glazing.Pane)
+		want   []string
+	}{
+		{"as it is", func(*glazing.Pane) {}, nil},
+		{"acrylic", func(p *glazing.Pane) { p.Material = glazing.Acrylic }, nil},
+		{"no material", func(p *glazing.Pane) { p.Material = "" }, []string{"/glazing/material not_a_choice"}},
+		{"case", func(p *glazing.Pane) { p.Material = "Glass" }, []string{"/glazing/material wrong_case"}},
+		{"name too long", func(p *glazing.Pane) { p.Name = strings.Repeat("x", explain.MaxText+1) }, []string{"/glazing/name text_too_long"}},
+		{"no thickness", func(p *glazing.Pane) { p.Thickness = 0 }, []string{"/glazing/thickness out_of_range"}},
+		{"too thick", func(p *glazing.Pane) { p.Thickness = most + 1 }, []string{"/glazing/thickness out_of_range"}},
+		{"negative clearance", func(p *glazing.Pane) { p.Clearance = -1 }, []string{"/glazing/clearance out_of_range"}},
+		{"clearance too much", func(p *glazing.Pane) { p.Clearance = most + 1 }, []string{"/glazing/clearance out_of_range"}},
+		{"half a size", func(p *glazing.Pane) { p.Size.Width = 1 }, []string{"/glazing/size/height missing"}},
+		{"the other half", func(p *glazing.Pane) { p.Size.Height = 1 }, []string{"/glazing/size/width missing"}},
+		{"negative size", func(p *glazing.Pane) { p.Size = measure.Size{Width: -1, Height: -1} },
+			[]string{"/glazing/size/height out_of_range", "/glazing/size/width out_of_range"}},
+		{"too large", func(p *glazing.Pane) { p.Size = measure.Size{Width: most, Height: most + 1} }, []string{"/glazing/size/height out_of_range"}},
+	}
+	for _, row := range rows {
+		p := glazing.Pane{Material: glazing.Glass, Thickness: 2 * mm}
+		row.change(&p)
+		var c explain.Checker
+		p.Check(&c, "/glazing")
+		var got []string
+		for _, problem := range c.Problems() {
+			got = append(got, string(problem.Path)+" "+string(problem.Code))
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+	}
+}
+
+// TestNotes: glass cuts, plastic holds a charge, and above 9 square feet
+// (IBC 2406.4.3, read in plan sheets that reproduce it) glass may have to be
+// safety glazing.
+func TestNotes(t *testing.T) {
+	const edges, static, safety = "caution.glass_edges", "caution.static", "caution.safety_glazing"
+	nine := measure.Size{Width: 36 * inch, Height: 36 * inch}
+	wider := nine
+	wider.Width++ // a strip of 914.4 um2
+	rows := []struct {
+		material glazing.Material
+		size     measure.Size
+		want     string
+	}{
+		{glazing.Glass, measure.Size{Width: 16 * inch, Height: 20 * inch}, edges},
+		{glazing.Glass, nine, edges},
+		{glazing.Glass, wider, edges + " " + safety},
+		{glazing.Glass, measure.Size{}, edges},
+		{glazing.Acrylic, wider, static},
+		{glazing.Polycarbonate, nine, static},
+	}
+	for _, row := range rows {
+		p := glazing.Pane{Material: row.material, Thickness: 3 * mm}
+		var codes []string
+		for _, n := range p.Notes(row.size, "/order/pieces/0/glazing") {
+			codes = append(codes, string(n.Code))
+			if n.Level != explain.Caution || n.Path != "/order/pieces/0/glazing" || n.Changes != nil {
+				t.Errorf("%s %+v: %+v", row.material, row.size, n)
+			}
+			if text := n.Text(measure.Format{}); text == string(n.Code) || strings.ContainsAny(text, "{}") {
+				t.Errorf("%s reads %q", n.Code, text)
+			}
+		}
+		if got := strings.Join(codes, " "); got != row.want {
+			t.Errorf("%s %+v: %s, want %s", row.material, row.size, got, row.want)
+		}
+	}
+	if got := glazing.GlassNotes(wider, "/order/pieces/0/art"); len(got) != 2 || got[1].Path != "/order/pieces/0/art" {
+		t.Errorf("a mirror has the notes %+v", got)
+	}
+}
+
+// TestSafetyArea: 9 square feet are printed beside as 0.84 m2.
+func TestSafetyArea(t *testing.T) {
+	if got := fmt.Sprintf("%.2f", float64(glazing.SafetyArea)/float64(measure.SquareMeter)); got != "0.84" {
+		t.Errorf("9 sq ft are %s m2, want 0.84", got)
+	}
+	if glazing.SafetyArea != 36*36*measure.SquareInch {
+		t.Error("9 sq ft are not 36 x 36 in")
+	}
+}
+
+// TestMass: a pane of 600 x 800 x 2.5 mm is 3.000 kg at the 2500 kg/m3 of
+// EN 572-1 (read in copies that quote it).
+func TestMass(t *testing.T) {
+	p := glazing.Pane{Material: glazing.Glass, Thickness: 25 * mm / 10}
+	size := measure.Size{Width: 600 * mm, Height: 800 * mm}
+	if got := p.Mass(size, 2500*material.KilogramPerCubicMeter); got != 3*measure.Kilogram {
+		t.Errorf("weighs %v, want 3 kg", got)
+	}
+	p.Thickness += 8 // 600 x 800 mm of 8 nm are 9.6 mg
+	if got := p.Mass(size, 2500*material.KilogramPerCubicMeter); got != 3*measure.Kilogram+10 {
+		t.Errorf("8 nm thicker weighs %v", got)
+	}
+}
+
+func TestZeroPane(t *testing.T) {
+	var p glazing.Pane
+	if !p.IsZero() || (glazing.Pane{Clearance: 1}).IsZero() {
+		t.Error("what is a pane and what is none")
+	}
+	if got := p.Mass(measure.Size{Width: inch, Height: inch}, 2500*material.KilogramPerCubicMeter); got != 0 {
+		t.Errorf("no pane weighs %v", got)
+	}
+}
+
+// FuzzPane: no value panics, and a caution for large glass comes exactly
+// where the sides multiply to more than 9 square feet.
+func FuzzPane(f *testing.F) {
+	f.Add(int64(36*inch), int64(36*inch), int64(2*mm))
+	f.Add(int64(36*inch)+1, int64(36*inch), int64(0))
+	f.Add(int64(math.MinInt64), int64(math.MaxInt64), int64(math.MinInt64))
+	f.Fuzz(func(t *testing.T, width, height, thickness int64) {
+		size := measure.Size{Width: measure.Length(width), Height: measure.Length(height)}
+		p := glazing.Pane{Material: glazing.Glass, Thickness: measure.Length(thickness), Size: size}
+		var c explain.Checker
+		p.Check(&c, "")
+		p.Mass(size, material.Density(thickness))
+		notes := p.Notes(size, "")
+		if c.Problems() != nil || width == 0 {
+			return
+		}
+		// The area is rounded to a square micrometer, so a surplus below half of
+		// one does not count.
+		surplus := size.Area() - 9*measure.SquareFoot
+		if (len(notes) == 2) != (surplus > 0) {
+			t.Errorf("%+v, %d um2 over 9 sq ft: %+v", size, surplus, notes)
+		}
+	})
+}
+
+// A pane of 40 x 36 in of glass is over 9 square feet.
+func ExamplePane_Notes() {
+	p := glazing.Pane{Material: glazing.Glass, Thickness: 3 * measure.Millimeter}
+	for _, n := range p.Notes(measure.Size{Width: 40 * measure.Inch, Height: 36 * measure.Inch}, "/order/pieces/0/glazing") {
+		fmt.Println(n.Level, n.Code)
+	}
+	// Output:
+	// caution caution.glass_edges
+	// caution caution.safety_glazing
+}

@@ -1,0 +1,121 @@
+package mat
+
+import "github.com/fairmiter/fairmiter/framing/measure"
+
+// A Layout is a mat worked out.
+type Layout struct {
+	// Window is the size of the window along the line on the back.
+	Window measure.Size
+	// Covered is how far the mat covers the art's edge on each side, where the
+	// art measures smallest and lies in the middle; negative for a gap. Of an
+	// odd nanometer the half below is taken.
+	Covered measure.Size
+	// Cover is how much of each border the lip hides, with the mat in the
+	// middle of its play.
+	Cover measure.Sides
+	// Cut, Visible and Seated are the borders as cut, as seen with the mat in
+	// the middle, and as seen once it has dropped onto the lower lip.
+	Cut, Visible, Seated measure.Sides
+	// Blank is the board to cut.
+	Blank measure.Size
+	// Back is where the window's near corner lies on the back of the blank.
+	Back Corner
+}
+
+// A Corner is a place on a board: from its left edge and from its top.
+type Corner struct {
+	Left measure.Length `json:"left"`
+	Top  measure.Length `json:"top"`
+}
+
+// Lay works m out for what it finds. It takes any values; [Mat.Check] says
+// which make sense.
+func (m Mat) Lay(g Given) Layout {
+	l := Layout{Window: m.Window.size(g), Cover: Cover(g.Lip, g.Allowance)}
+	l.Covered.Width, _ = (g.Least.Width - l.Window.Width).Half()
+	l.Covered.Height, _ = (g.Least.Height - l.Window.Height).Half()
+
+	switch m.Borders.By {
+	case ByBoard:
+		l.Cut = m.Borders.inBoard(l.Window)
+		l.Visible = l.Cut.Minus(l.Cover)
+	case ByCut:
+		l.Cut = m.Borders.weighted(l.Window.Width)
+		l.Visible = l.Cut.Minus(l.Cover)
+	default:
+		l.Visible = m.Borders.weighted(l.Window.Width)
+		l.Cut = l.Visible.Plus(l.Cover)
+	}
+	l.Seated = l.Visible
+	l.Seated.Top = l.Cut.Top - (g.Lip.Top - g.Allowance)
+	l.Seated.Bottom = l.Cut.Bottom - g.Lip.Bottom
+
+	sum := l.Cut.Sum()
+	l.Blank = measure.Size{Width: l.Window.Width + sum.Width, Height: l.Window.Height + sum.Height}
+	l.Back = Corner{Left: l.Cut.Right, Top: l.Cut.Top}
+	return l
+}
+
+// size is the window. An overlap must hold where the art is smallest, a gap
+// where it is largest.
+func (w Window) size(g Given) measure.Size {
+	switch w.By {
+	case BySize:
+		return w.Size
+	case ByGap:
+		return g.Greatest.Grown(2 * w.EachSide)
+	}
+	return g.Least.Grown(-2 * w.EachSide)
+}
+
+// Cover is how much of a mat's borders the lip hides when the mat lies in the
+// middle of its play: half of lip + lip - allowance each. The odd nanometer
+// goes right and down.
+func Cover(lip measure.Sides, allowance measure.Length) measure.Sides {
+	var c measure.Sides
+	width, height := lip.Left+lip.Right-allowance, lip.Top+lip.Bottom-allowance
+	c.Left, _ = width.Half()
+	c.Right = width - c.Left
+	c.Top, _ = height.Half()
+	c.Bottom = height - c.Top
+	return c
+}
+
+// weighted is the four borders as given, with the bottom one by its weight.
+func (b Borders) weighted(window measure.Length) measure.Sides {
+	s := b.Sides
+	switch b.Weight {
+	case Extra:
+		s.Bottom = s.Top + b.Extra
+	case Ratio:
+		s.Bottom = s.Top + partOf(s.Top, b)
+	case Optical:
+		s.Bottom = OpticalBottom(s.Left+window+s.Right, window, s.Top)
+	}
+	return s
+}
+
+// inBoard is the four borders of a window in a given board.
+func (b Borders) inBoard(window measure.Size) measure.Sides {
+	var s measure.Sides
+	width, height := b.Board.Width-window.Width, b.Board.Height-window.Height
+	s.Left, _ = width.Half()
+	s.Right = width - s.Left
+	switch b.Weight {
+	case Extra:
+		s.Top, _ = (height - b.Extra).Half()
+	case Ratio:
+		s.Top, _ = height.Scale(whole, 2*whole+int64(b.Ratio))
+	case Optical:
+		s.Top = OpticalTop(b.Board, window)
+	default:
+		s.Top, _ = height.Half()
+	}
+	s.Bottom = height - s.Top
+	return s
+}
+
+// FromBack returns how far the left edge of a window lies from the left edge
+// of the board when the board is turned over, where from the front it is at
+// left and width wide.
+func FromBack(board, left, width measure.Length) measure.Length { return board - left - width }

@@ -1,0 +1,205 @@
+package mat
+
+import (
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// Codes of the notes of this room.
+const (
+	FallsThrough  explain.Code = "mat.falls_through"
+	ThinOverlap   explain.Code = "mat.thin_overlap"
+	NoBorder      explain.Code = "mat.no_border"
+	OffBoard      explain.Code = "mat.off_board"
+	BottomNarrow  explain.Code = "mat.bottom_narrow"
+	CautionBlades explain.Code = "caution.mat_blade"
+)
+
+// thinOverlap is where an overlap gets thin: half of the usual 1/8 in (common
+// practice).
+const thinOverlap = measure.Inch / 16
+
+// Places are where the fields stand that formulas and notes speak of.
+type Places struct {
+	Art    explain.Path // the art: width and height
+	Mat    explain.Path // the mat as decided
+	Frame  explain.Path // the frame as decided: lip and allowance
+	Worked explain.Path // the mat worked out
+}
+
+// Notes says what a framer should know about the layout l of m.
+func (m Mat) Notes(g Given, l Layout, at Places) []explain.Note {
+	notes := []explain.Note{{Level: explain.Caution, Code: CautionBlades, Path: at.Worked + "/window"}}
+	notes = m.appendOverlap(notes, g, l, at)
+	return m.appendBorders(notes, g, l, at)
+}
+
+// appendOverlap looks at how well the mat holds the art's edge, per axis where
+// the two can differ.
+func (m Mat) appendOverlap(notes []explain.Note, g Given, l Layout, at Places) []explain.Note {
+	switch m.Window.By {
+	case ByOverlap:
+		change := explain.Change{Path: at.Mat + "/window/each_side", Bound: explain.AtLeast}
+		overlap := max(g.Overlap, thinOverlap)
+		if 2*overlap < min(g.Least.Width, g.Least.Height) {
+			change.To = explain.Of(overlap)
+		}
+		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, l.Covered.Width, change, at)
+	case BySize:
+		notes = m.appendGivenWindow(notes, "/width", g, g.Least.Width, l.Window.Width, l.Covered.Width, at)
+		notes = m.appendGivenWindow(notes, "/height", g, g.Least.Height, l.Window.Height, l.Covered.Height, at)
+	}
+	return notes
+}
+
+func (m Mat) appendGivenWindow(notes []explain.Note, axis explain.Path, g Given, art, window, covered measure.Length, at Places) []explain.Note {
+	change := explain.Change{Path: at.Mat + "/window" + axis, Bound: explain.AtMost}
+	if wanted := art - 2*max(g.Overlap, thinOverlap); wanted > 0 {
+		change.To = explain.Of(wanted)
+	}
+	return appendCovered(notes, axis, art, window, covered, change, at)
+}
+
+// appendCovered notes an overlap that is missing or thin; a change without a
+// value is none.
+func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered measure.Length, change explain.Change, at Places) []explain.Note {
+	if covered >= thinOverlap {
+		return notes
+	}
+	n := explain.Note{Level: explain.Advice, Code: ThinOverlap, Path: at.Worked + "/covered" + axis}
+	if covered <= 0 {
+		n.Level, n.Code = explain.Warning, FallsThrough
+	}
+	n.Values = []explain.Term{
+		explain.NewTerm("window", window, at.Worked+"/window"+axis),
+		explain.NewTerm("art", art, at.Art+axis),
+		explain.NewTerm("covered", covered, n.Path),
+	}
+	if change.To != (explain.Value{}) {
+		n.Changes = []explain.Change{change}
+	}
+	return append(notes, n)
+}
+
+// appendBorders looks at what is left of the borders.
+func (m Mat) appendBorders(notes []explain.Note, g Given, l Layout, at Places) []explain.Note {
+	cut, side := least(l.Cut)
+	if cut < 0 {
+		return append(notes, explain.Note{
+			Level: explain.Warning, Code: OffBoard, Path: at.Worked + "/cut/" + explain.Path(side),
+			Values:  []explain.Term{explain.NewTerm("over", -cut, "")},
+			Changes: m.widen(side, g, l, at),
+		})
+	}
+	visible, side := least(l.Visible)
+	if visible <= 0 {
+		notes = append(notes, explain.Note{
+			Level: explain.Warning, Code: NoBorder, Path: at.Worked + "/visible/" + explain.Path(side),
+			Values:  []explain.Term{explain.NewTerm("hidden", -visible, "")},
+			Changes: m.widen(side, g, l, at),
+		})
+	}
+	// The odd nanometer that one of two equal borders takes is no difference.
+	if l.Visible.Top-l.Visible.Bottom > measure.Nanometer {
+		n := explain.Note{
+			Level: explain.Advice, Code: BottomNarrow, Path: at.Worked + "/visible/bottom",
+			Values: []explain.Term{
+				explain.NewTerm("bottom", l.Visible.Bottom, at.Worked+"/visible/bottom"),
+				explain.NewTerm("top", l.Visible.Top, at.Worked+"/visible/top"),
+			},
+		}
+		if m.Borders.By != ByBoard {
+			n.Changes = []explain.Change{{Path: at.Mat + "/borders/bottom", To: explain.Of(m.Borders.Top), Bound: explain.AtLeast}}
+		}
+		notes = append(notes, n)
+	}
+	return notes
+}
+
+// widen is the change that gives a border back what the shop usually shows: of
+// the border itself, or of the board that is given. A bottom border that
+// follows from the top one is widened there.
+func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
+	if g.Border <= 0 {
+		return nil
+	}
+	if side == "bottom" && m.Borders.Weight != Unweighted {
+		side = "top"
+	}
+	cover := map[string]measure.Length{
+		"left": l.Cover.Left, "right": l.Cover.Right, "top": l.Cover.Top, "bottom": l.Cover.Bottom,
+	}[side]
+	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover)), Bound: explain.AtLeast}
+	switch m.Borders.By {
+	case ByCut:
+		change.To = explain.Of(g.Border + cover)
+	case ByBoard:
+		dimension, window := "width", l.Window.Width
+		if side == "top" || side == "bottom" {
+			dimension, window = "height", l.Window.Height
+		}
+		change.Path = at.Mat + "/borders/board/" + explain.Path(dimension)
+		change.To = explain.Of(window + m.Borders.both(dimension, g.Border+cover+measure.Nanometer))
+	}
+	return []explain.Change{change}
+}
+
+// both is what two borders of a given board take together so that the narrower
+// one has at least this much.
+func (b Borders) both(dimension string, narrower measure.Length) measure.Length {
+	if dimension == "width" {
+		return 2 * narrower
+	}
+	switch b.Weight {
+	case Extra:
+		return 2*narrower + b.Extra
+	case Ratio:
+		return 2*narrower + partOf(narrower, b) + measure.Nanometer
+	case Optical:
+		return 4 * narrower // the top one has a quarter at least
+	}
+	return 2 * narrower
+}
+
+// least returns the smallest of the four sides and its name.
+func least(s measure.Sides) (measure.Length, string) {
+	l, name := s.Left, "left"
+	if s.Right < l {
+		l, name = s.Right, "right"
+	}
+	if s.Top < l {
+		l, name = s.Top, "top"
+	}
+	if s.Bottom < l {
+		l, name = s.Bottom, "bottom"
+	}
+	return l, name
+}
+
+// Unused lists the fields of m, as paths from the mat, that hold something and
+// do not count, because another way was chosen. Usual is what the shop writes
+// into a new mat: its values are no decision.
+func (m Mat) Unused(usual Mat) []explain.Path {
+	var unused []explain.Path
+	idle := func(path explain.Path, counts bool, l, usual measure.Length) {
+		if !counts && l != 0 && l != usual {
+			unused = append(unused, path)
+		}
+	}
+	w, b := m.Window, m.Borders
+	idle("/window/each_side", w.By != BySize, w.EachSide, usual.Window.EachSide)
+	idle("/window/width", w.By == BySize, w.Width, 0)
+	idle("/window/height", w.By == BySize, w.Height, 0)
+	sides := b.By != ByBoard
+	idle("/borders/left", sides, b.Left, usual.Borders.Left)
+	idle("/borders/right", sides, b.Right, usual.Borders.Right)
+	idle("/borders/top", sides, b.Top, usual.Borders.Top)
+	idle("/borders/bottom", sides && b.Weight == Unweighted, b.Bottom, usual.Borders.Bottom)
+	idle("/borders/extra", b.Weight == Extra, b.Extra, 0)
+	if b.Weight != Ratio && b.Ratio != 0 {
+		unused = append(unused, "/borders/ratio_ppm")
+	}
+	idle("/borders/board/width", b.By == ByBoard, b.Board.Width, 0)
+	idle("/borders/board/height", b.By == ByBoard, b.Board.Height, 0)
+	return unused
+}

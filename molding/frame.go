@@ -1,0 +1,95 @@
+package molding
+
+import (
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// A Frame is what is decided about a rectangular frame with the same molding
+// on all four sides.
+type Frame struct {
+	// Molding is what the shop calls the molding.
+	Molding string `json:"molding,omitzero"`
+	// Face is the width seen from the front, sight edge to outside, square
+	// across the rail.
+	Face measure.Length `json:"face" order:"required"`
+	// Lip is how far the molding covers the package.
+	Lip measure.Length `json:"lip" order:"required"`
+	// Rabbet is the depth of the rabbet behind the lip; 0 is none.
+	Rabbet measure.Length `json:"rabbet"`
+	// Allowance is the total play of the package per dimension, both sides
+	// together.
+	Allowance measure.Length `json:"allowance"`
+}
+
+// Check adds to c what is wrong with f, whose fields lie at path at.
+func (f Frame) Check(c *explain.Checker, at explain.Path) {
+	c.Text(at+"/molding", f.Molding)
+	c.Positive(at+"/face", f.Face)
+	c.NotNegative(at+"/lip", f.Lip)
+	c.NotNegative(at+"/rabbet", f.Rabbet)
+	c.NotNegative(at+"/allowance", f.Allowance)
+	if c.Clean(at+"/face", at+"/lip") && f.Lip >= f.Face { // no wood would be left
+		c.Add(explain.Problem{
+			Code: explain.OutOfRange, Path: at + "/lip", Given: f.Lip.String(), Offset: -1,
+			Accepted: "0 mm to less than the face, " + f.Face.String(),
+		})
+	}
+}
+
+// Lips returns the lip of each of the four rails.
+func (f Frame) Lips() measure.Sides { return measure.AllSides(f.Lip) }
+
+// A Rectangle is a rectangular frame worked out.
+type Rectangle struct {
+	// Package is what the frame is made for.
+	Package measure.Size
+	// Opening is the rabbet's size, back edge to back edge.
+	Opening measure.Size
+	// Sight is what is seen of the package.
+	Sight measure.Size
+	// Outside is the frame's outermost size. Its width is the long point of
+	// the top and the bottom rail, its height that of the two sides.
+	Outside measure.Size
+	// Footage is the sum of the four long points: the molding that the rails
+	// take, without kerfs and waste.
+	Footage measure.Length
+}
+
+// Around works out the frame around a package. It takes any values;
+// [Frame.Check] says which make sense.
+//
+// Source of the long point: Fine Woodworking no. 275, outside length = rabbet
+// size + 2 x the width from rabbet to outside.
+func (f Frame) Around(pkg measure.Size) Rectangle {
+	return f.AroundOpening(pkg, pkg.Grown(f.Allowance))
+}
+
+// AroundOpening is [Frame.Around] for an opening that is given.
+func (f Frame) AroundOpening(pkg, opening measure.Size) Rectangle {
+	r := Rectangle{
+		Package: pkg,
+		Opening: opening,
+		Sight:   opening.Grown(-2 * f.Lip),
+		Outside: opening.Grown(2 * (f.Face - f.Lip)),
+	}
+	r.Footage = 2 * r.Outside.UnitedLength()
+	return r
+}
+
+// OpeningOf returns the opening that rails of these long points make: smaller
+// by twice face less lip. It is also the opening of a ready-made frame that is
+// sold by its outside size.
+func (f Frame) OpeningOf(outside measure.Size) measure.Size {
+	return outside.Grown(-2 * (f.Face - f.Lip))
+}
+
+// Miter returns how a corner between two rails of equal face is cut: on the
+// saw's scale, away from a square cut, and as the angle between the cut and
+// the rail's edge. The two add up to a right angle. A corner of 90 degrees
+// takes 45 and 45; one of 93 takes 43.5 on the scale, not 46.5. Of an odd
+// nanodegree the edge gets the half below.
+func Miter(corner measure.Angle) (saw, edge measure.Angle) {
+	edge = corner / 2
+	return measure.RightAngle - edge, edge
+}
