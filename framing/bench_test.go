@@ -1,0 +1,61 @@
+package framing_test
+
+import (
+	"encoding/json"
+	"testing"
+
+	"github.com/fairmiter/fairmiter/framing"
+)
+
+func linocut(b *testing.B) (text []byte, order framing.Order, plan framing.Plan) {
+	b.Helper()
+	text, ok := sampleFiles(b)["linocut"]
+	if !ok {
+		b.Fatal("no sample order linocut")
+	}
+	order, err := framing.Read(text)
+	if err != nil {
+		b.Fatal(err)
+	}
+	plan = work(b, order)
+	b.ReportAllocs()
+	b.ResetTimer()
+	return text, order, plan
+}
+
+func BenchmarkRead(b *testing.B) {
+	text, _, _ := linocut(b)
+	b.SetBytes(int64(len(text)))
+	for b.Loop() {
+		if _, err := framing.Read(text); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkWork(b *testing.B) {
+	_, order, _ := linocut(b)
+	for b.Loop() {
+		if _, err := framing.Work(order); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkExplain(b *testing.B) {
+	_, _, plan := linocut(b)
+	for b.Loop() {
+		if _, ok := plan.Explain("/pieces/0/mat/cut/bottom"); !ok {
+			b.Fatal("no working")
+		}
+	}
+}
+
+func BenchmarkMarshalPlan(b *testing.B) {
+	_, _, plan := linocut(b)
+	for b.Loop() {
+		if _, err := json.Marshal(plan); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,271 @@
+package framing
+
+import (
+	"errors"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/mat"
+	"github.com/fairmiter/fairmiter/molding"
+)
+
+// A decoder fills an order from the nodes of a document and keeps all that is
+// wrong with them. Fields are filled in the order they are declared, so that
+// the units are known before the first length, and the shop before the first
+// piece.
+type decoder struct {
+	c        explain.Checker
+	units    Units
+	shop     Shop
+	defaults []explain.Path
+	rounded  []explain.Path
+	texts    map[explain.Path]string
+}
+
+// A chooser is a word out of a list.
+type chooser interface{ Choices() []string }
+
+// value fills v from n, which lies at path at.
+func (d *decoder) value(n *node, v reflect.Value, at explain.Path) {
+	if n.kind == tooDeep {
+		return // the grower has said so
+	}
+	if l, ok := v.Addr().Interface().(*measure.Length); ok {
+		d.length(n, l, at)
+		return
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		d.object(n, v, at)
+	case reflect.Slice:
+		d.array(n, v, at)
+	case reflect.String:
+		if !d.is(n, jsonString, at, "string") {
+			return
+		}
+		v.SetString(n.text)
+		if choice, ok := v.Interface().(chooser); ok {
+			d.c.Choice(at, n.text, choice.Choices())
+		}
+	case reflect.Int, reflect.Int64:
+		d.number(n, v, at)
+	}
+}
+
+// is reports whether n has the wanted kind; a problem says so where not.
+func (d *decoder) is(n *node, kind nodeKind, at explain.Path, accepted string) bool {
+	if n.kind == kind {
+		return true
+	}
+	d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.String(), Accepted: accepted, Offset: -1})
+	return false
+}
+
+// String names what stands in the document, for a problem.
+func (n *node) String() string {
+	switch n.kind {
+	case jsonBool:
+		return "true or false"
+	case jsonNumber, jsonString:
+		return n.text
+	case jsonArray:
+		return "array"
+	case jsonObject:
+		return "object"
+	}
+	return "null"
+}
+
+func (d *decoder) length(n *node, l *measure.Length, at explain.Path) {
+	if !d.is(n, jsonString, at, `string, "1 1/8 in"`) {
+		return
+	}
+	r, err := measure.Read(n.text, d.bareUnit())
+	if err != nil {
+		problem := explain.Problem{Code: explain.NotAMeasure, Path: at, Given: n.text, Offset: -1}
+		var parse *measure.ParseError
+		if errors.As(err, &parse) {
+			problem.Code = explain.MeasureCode(parse.Rule)
+			problem.Accepted, problem.Offset = parse.Accepted, parse.Offset
+		}
+		d.c.Add(problem)
+		return
+	}
+	if r.Rounded {
+		d.rounded = append(d.rounded, at)
+	}
+	d.texts[at] = n.text
+	*l = r.Length
+}
+
+func (d *decoder) number(n *node, v reflect.Value, at explain.Path) {
+	if !d.is(n, jsonNumber, at, "whole number") {
+		return
+	}
+	i, err := strconv.ParseInt(n.text, 10, 64)
+	if err != nil {
+		d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.text, Accepted: "whole number", Offset: -1})
+		return
+	}
+	v.SetInt(i)
+}
+
+func (d *decoder) array(n *node, v reflect.Value, at explain.Path) {
+	if !d.is(n, jsonArray, at, "array") {
+		return
+	}
+	if len(n.items) > MaxPieces {
+		d.c.Add(tooManyPieces(len(n.items)))
+		return
+	}
+	v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
+	for i, item := range n.items {
+		d.value(item, v.Index(i), at.Index(i))
+	}
+}
+
+// object fills a struct over its defaults.
+func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
+	if !d.is(n, jsonObject, at, "object") {
+		return
+	}
+	d.prepare(n, v, at)
+	fields := fieldsOf(v.Type())
+	spelled := d.match(n, fields, at)
+	for _, f := range fields {
+		into := v.FieldByIndex(f.index)
+		path := at.Child(f.name)
+		value, ok := spelled[f.name]
+		switch {
+		case ok:
+			d.value(value, into, path)
+		case f.required:
+			d.c.Add(explain.Problem{Code: explain.Missing, Path: path, Offset: -1})
+			d.prepare(nil, into, path)
+		case f.name == "show" || f.name == "shop":
+			d.prepare(nil, into, path)
+			d.defaults = append(d.defaults, path)
+		case !f.optional:
+			d.defaults = append(d.defaults, path)
+		}
+		d.remember(into)
+	}
+}
+
+// match gives each field the member that is meant for it, and says which
+// members are meant for none, stand twice, or are written in the wrong case.
+func (d *decoder) match(n *node, fields []field, at explain.Path) map[string]*node {
+	spelled := make(map[string]*node, len(fields))
+	for _, exact := range []bool{true, false} {
+		for _, m := range n.members {
+			name, known := nameOf(fields, m.key)
+			if known && (name == m.key) != exact || !known && exact {
+				continue
+			}
+			path := at.Child(shortKey(m.key))
+			switch {
+			case !known:
+				d.c.Add(explain.Problem{Code: explain.UnknownField, Path: path, Given: m.key, Accepted: names(fields), Offset: -1})
+				continue
+			case name != m.key:
+				d.c.Add(explain.Problem{Code: explain.WrongCase, Path: path, Given: m.key, Accepted: name, Offset: -1})
+			case spelled[name] != nil:
+				d.c.Add(explain.Problem{Code: explain.Duplicate, Path: path, Given: m.key, Offset: -1})
+			}
+			if spelled[name] == nil {
+				spelled[name] = m.value
+			}
+		}
+	}
+	return spelled
+}
+
+// prepare writes the defaults of what is to be filled.
+func (d *decoder) prepare(n *node, v reflect.Value, at explain.Path) {
+	switch x := v.Addr().Interface().(type) {
+	case *Show:
+		*x = DefaultShow(d.units)
+		if n == nil {
+			return
+		}
+		if as := n.member("as"); as != nil && as.kind == jsonString && As(as.text).Style() != measure.Exact {
+			*x = ShowAs(As(as.text))
+		}
+	case *Shop:
+		*x = DefaultShop(d.units)
+		d.shop = *x
+	case *Piece:
+		*x = NewPiece(d.shop)
+	case *mat.Mat:
+		*x = NewMat(d.shop)
+	case *glazing.Pane:
+		*x = NewGlazing(d.shop)
+	case *molding.Sheet:
+		if at.Last() == "mount" {
+			*x = NewMount(d.shop)
+		} else {
+			*x = NewBacking(d.shop)
+		}
+	}
+}
+
+// remember keeps what later fields depend on.
+func (d *decoder) remember(v reflect.Value) {
+	switch x := v.Addr().Interface().(type) {
+	case *Units:
+		d.units = *x
+	case *Shop:
+		d.shop = *x
+	}
+}
+
+// A field is a member that a struct takes.
+type field struct {
+	name     string
+	index    []int
+	required bool
+	optional bool // left out of the text where it is the zero value
+}
+
+// fieldsOf lists the members of a struct, those of embedded structs in their
+// place.
+func fieldsOf(t reflect.Type) []field {
+	var fields []field
+	for _, f := range reflect.VisibleFields(t) {
+		name, options, tagged := strings.Cut(f.Tag.Get("json"), ",")
+		if !f.IsExported() || f.Anonymous || name == "" {
+			continue
+		}
+		fields = append(fields, field{
+			name: name, index: f.Index, required: f.Tag.Get("order") == "required",
+			optional: tagged && options == "omitzero",
+		})
+	}
+	return fields
+}
+
+func nameOf(fields []field, key string) (name string, known bool) {
+	for _, f := range fields {
+		if f.name == key {
+			return key, true
+		}
+	}
+	for _, f := range fields {
+		if strings.EqualFold(f.name, key) {
+			return f.name, true
+		}
+	}
+	return "", false
+}
+
+func names(fields []field) string {
+	list := make([]string, len(fields))
+	for i, f := range fields {
+		list[i] = f.name
+	}
+	return strings.Join(list, ", ")
+}

@@ -1,0 +1,5 @@
+//go:build race
+
+package framing_test
+
+func init() { slow = true }

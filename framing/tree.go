@@ -1,0 +1,228 @@
+package framing
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"io"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/fairmiter/fairmiter/framing/explain"
+)
+
+// A node is one value of a JSON document, with everything that a decoder into
+// Go values would drop: duplicate keys, their order, their spelling.
+type node struct {
+	kind    nodeKind
+	text    string // a string's text, a number's digits
+	members []member
+	items   []*node
+}
+
+type member struct {
+	key   string
+	value *node
+}
+
+type nodeKind uint8
+
+const (
+	jsonNull nodeKind = iota
+	jsonBool
+	jsonNumber
+	jsonString
+	jsonArray
+	jsonObject
+	tooDeep // a value that was passed over
+)
+
+// member returns the first member called key, nil where there is none.
+func (n *node) member(key string) *node {
+	for i := range n.members {
+		if n.members[i].key == key {
+			return n.members[i].value
+		}
+	}
+	return nil
+}
+
+// grow reads data as one JSON document. It returns nil where it is not even
+// that; c then holds why.
+func grow(data []byte, c *explain.Checker) *node {
+	if len(data) > MaxOrderBytes {
+		c.Add(explain.Problem{Code: explain.TooLarge, Given: strconv.Itoa(len(data)), Accepted: count(0, MaxOrderBytes), Offset: -1})
+		return nil
+	}
+	if i := invalidUTF8(data); i >= 0 {
+		c.Add(explain.Problem{Code: explain.NotUTF8, Offset: i})
+		return nil
+	}
+	d := json.NewDecoder(bytes.NewReader(data))
+	var document json.RawMessage
+	if err := d.Decode(&document); err != nil {
+		c.Add(explain.Problem{Code: explain.NotJSON, Given: err.Error(), Offset: offsetOf(err, len(data))})
+		return nil
+	}
+	end := int(d.InputOffset())
+	if rest := bytes.TrimLeft(data[end:], " \t\r\n"); len(rest) > 0 {
+		c.Add(explain.Problem{Code: explain.Trailing, Given: string(rest), Offset: len(data) - len(rest)})
+	}
+	g := grower{d: json.NewDecoder(bytes.NewReader(document)), data: document, c: c}
+	g.d.UseNumber()
+	return g.value(nil, 0)
+}
+
+// offsetOf is where a decoder stopped.
+func offsetOf(err error, size int) int {
+	var syntax *json.SyntaxError
+	if errors.As(err, &syntax) {
+		return max(0, int(syntax.Offset)-1)
+	}
+	return size // io.EOF, io.ErrUnexpectedEOF
+}
+
+func invalidUTF8(data []byte) int {
+	for i := 0; i < len(data); {
+		r, size := utf8.DecodeRune(data[i:])
+		if r == utf8.RuneError && size == 1 {
+			return i
+		}
+		i += size
+	}
+	return -1
+}
+
+// A trail is the way down to a value. A path is only made of it where a
+// problem needs one: a hostile document could make the paths of all its values
+// very long together.
+type trail struct {
+	above *trail
+	key   string
+	index int // where key is empty and the value an element
+	array bool
+}
+
+func (t *trail) path() explain.Path {
+	switch {
+	case t == nil:
+		return ""
+	case t.array:
+		return t.above.path().Index(t.index)
+	}
+	return t.above.path().Child(shortKey(t.key))
+}
+
+// shortKey cuts a key that is longer than any field's, at a whole character,
+// so that many problems below one key do not each repeat a megabyte of it.
+func shortKey(key string) string {
+	if len(key) <= explain.MaxText {
+		return key
+	}
+	cut := explain.MaxText
+	for !utf8.RuneStart(key[cut]) {
+		cut--
+	}
+	return key[:cut]
+}
+
+// A grower builds nodes from the tokens of a document that is known to be
+// JSON.
+type grower struct {
+	d    *json.Decoder
+	data []byte
+	c    *explain.Checker
+	told int // problems
+}
+
+// tell adds a problem of the value at the end of a trail. More than are kept
+// would only cost their paths.
+func (g *grower) tell(at *trail, p explain.Problem) {
+	if g.told++; g.told <= explain.MaxProblems+1 {
+		p.Path = at.path()
+		g.c.Add(p)
+	}
+}
+
+// value reads one value, which lies at the end of the trail at, depth levels down.
+func (g *grower) value(at *trail, depth int) *node {
+	start := g.d.InputOffset()
+	token := g.token()
+	switch t := token.(type) {
+	case json.Delim:
+		if depth >= MaxDepth {
+			g.tell(at, explain.Problem{Code: explain.TooDeep, Accepted: count(0, MaxDepth), Offset: -1})
+			g.skip()
+			return &node{kind: tooDeep}
+		}
+		if t == '[' {
+			return g.array(at, depth)
+		}
+		return g.object(at, depth)
+	case json.Number:
+		return &node{kind: jsonNumber, text: t.String()}
+	case string:
+		return g.str(at, t, start)
+	case bool:
+		return &node{kind: jsonBool}
+	}
+	return &node{kind: jsonNull}
+}
+
+// token returns the next token. The document was found sound before, so there
+// is one.
+func (g *grower) token() json.Token {
+	token, err := g.d.Token()
+	if err != nil && !errors.Is(err, io.EOF) {
+		return nil
+	}
+	return token
+}
+
+func (g *grower) array(at *trail, depth int) *node {
+	n := &node{kind: jsonArray}
+	for g.d.More() {
+		n.items = append(n.items, g.value(&trail{above: at, index: len(n.items), array: true}, depth+1))
+	}
+	g.token()
+	return n
+}
+
+func (g *grower) object(at *trail, depth int) *node {
+	n := &node{kind: jsonObject}
+	for g.d.More() {
+		key, _ := g.token().(string)
+		n.members = append(n.members, member{key, g.value(&trail{above: at, key: key}, depth+1)})
+	}
+	g.token()
+	return n
+}
+
+// str keeps a string, unless an escape in it stood for no character: the
+// decoder then put a replacement character in its place. What was read of the
+// document since start holds the string as it was written.
+func (g *grower) str(at *trail, s string, start int64) *node {
+	if strings.ContainsRune(s, utf8.RuneError) && loneSurrogate(g.data[start:g.d.InputOffset()]) {
+		g.tell(at, explain.Problem{Code: explain.NotUTF8, Given: s, Offset: strings.IndexRune(s, utf8.RuneError)})
+	}
+	return &node{kind: jsonString, text: s}
+}
+
+// skip passes over the rest of a value whose opening was read.
+func (g *grower) skip() {
+	for depth := 1; depth > 0; {
+		switch t := g.token().(type) {
+		case json.Delim:
+			if t == '[' || t == '{' {
+				depth++
+			} else {
+				depth--
+			}
+		case nil:
+			if !g.d.More() && g.d.InputOffset() >= int64(len(g.data)) {
+				return
+			}
+		}
+	}
+}
