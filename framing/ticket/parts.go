@@ -1,0 +1,167 @@
+package ticket
+
+import (
+	"strconv"
+
+	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// mat writes the cuts of a mat in the order of work: the board, the line on
+// its back, the window.
+func (t *writer) mat(p *framing.PiecePlan) {
+	m := &p.Mat
+	t.row("blank", t.size(m.Blank))
+	t.row("window", t.size(m.Window))
+	t.row("on the back, from", "the left ", m.Back.Left.Text(), ", the top ", m.Back.Top.Text())
+	t.borders("borders as cut", m.Cut)
+	t.borders("borders as seen", m.Visible)
+	t.row("once seated", "top ", m.Seated.Top.Text(), ", bottom ", m.Seated.Bottom.Text())
+	t.row(coverLabel(m.Covered.Width.Shown), t.coveredText(m))
+}
+
+// coverLabel names what Covered is: an overlap, or a gap.
+func coverLabel(covered measure.Length) string {
+	if covered < 0 {
+		return "clear of the art"
+	}
+	return "covers the art"
+}
+
+// coveredText says each side and, since the two are easily taken for one
+// another, how much that is in all.
+func (t *writer) coveredText(m *framing.MatPlan) string {
+	each := func(f framing.Figure) string {
+		l := max(f.Shown, -f.Shown)
+		return t.given(l) + " each side (" + t.given(2*l) + " in all)"
+	}
+	w, h := each(m.Covered.Width), each(m.Covered.Height)
+	if w == h {
+		return w
+	}
+	return w + "; above and below " + h
+}
+
+// borders writes a row of four borders, and below it the exact ones where they
+// differ.
+func (t *writer) borders(label string, s framing.SidesFigure) {
+	shown := sides([4]string{s.Left.Text(), s.Right.Text(), s.Top.Text(), s.Bottom.Text()})
+	if s.Exact() == s.Shown() {
+		t.row(label, pad(shown, valueWidth), "[exact]")
+		return
+	}
+	t.row(label, shown)
+	e := s.Exact()
+	t.row("", "[", sides([4]string{t.given(e.Left), t.given(e.Right), t.given(e.Top), t.given(e.Bottom)}), "]")
+}
+
+// sides says left, right, top and bottom as shortly as they allow.
+func sides(s [4]string) string {
+	left, right, top, bottom := s[0], s[1], s[2], s[3]
+	switch {
+	case left == right && left == top && left == bottom:
+		return left + " all round"
+	case left == right && left == top:
+		return left + ", bottom " + bottom
+	case left == right:
+		return left + " at the sides, top " + top + ", bottom " + bottom
+	}
+	return "left " + left + ", right " + right + ", top " + top + ", bottom " + bottom
+}
+
+// rails writes what to cut of the molding.
+func (t *writer) rails(p *framing.PiecePlan, order *framing.Piece) {
+	f := &p.Frame
+	t.row("molding", "face ", t.given(order.Frame.Face), ", lip ", t.given(order.Frame.Lip),
+		", rabbet ", t.rabbetDepth(order.Frame.Rabbet))
+	t.row("allowance", t.given(order.Frame.Allowance), " in all")
+	t.rail("top and bottom", f.Horizontal, 2*p.Quantity)
+	t.rail("sides", f.Vertical, 2*p.Quantity)
+	t.row("both ends", f.Horizontal.Saw.Text(), " on the saw's scale, from square; ",
+		f.Horizontal.Edge.Text(), " to the edge")
+	t.row("opening", t.size(f.Opening))
+	t.row("sight size", t.size(f.Sight))
+	t.row("outside", t.size(f.Outside))
+	t.row("molding, a frame", t.one(f.Footage))
+}
+
+func (t *writer) rail(label string, r framing.RailPlan, count int) {
+	t.row(label, pad(strconv.Itoa(count)+" of", 6), t.one(r.LongPoint))
+	t.row("", pad("", 6), "long point to long point; short points ", r.ShortPoint.Text())
+}
+
+func (t *writer) rabbetDepth(l measure.Length) string {
+	if l == 0 {
+		return "not given"
+	}
+	return t.given(l)
+}
+
+// rabbet writes the parts that lie in the rabbet, from the front.
+func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece) {
+	for _, l := range p.Layers {
+		t.row(string(l.Part), t.size(l.Size), made(l))
+		t.row("", "play ", l.Play.Text(), "; lip holds ", l.Bite.Text())
+		if of := t.madeOf(l.Part, order); of != "" {
+			t.row("", of)
+		}
+	}
+	d := &p.Depth
+	t.row("package", t.one(d.Package), " thick")
+	switch {
+	case order.Frame.Rabbet == 0:
+	case d.Clear.Shown < 0:
+		t.row("stands proud", t.given(-d.Clear.Shown))
+	default:
+		t.row("clear behind it", t.one(d.Clear))
+	}
+	t.row("rabbet wanted", t.one(d.Wanted), " or more")
+}
+
+func made(l framing.LayerPlan) string {
+	switch {
+	case l.CutToFit:
+		return "  cut"
+	case l.Part == framing.ArtLayer:
+		return ""
+	}
+	return "  as given"
+}
+
+// madeOf says what a pane or a sheet is made of.
+func (t *writer) madeOf(p framing.LayerPart, order *framing.Piece) string {
+	switch p {
+	case framing.GlazingLayer:
+		return string(order.Glazing.Material) + title(order.Glazing.Name) + ", " + t.given(order.Glazing.Thickness)
+	case framing.MountLayer:
+		return string(order.Mount.Material) + title(order.Mount.Name) + ", " + t.given(order.Mount.Thickness)
+	case framing.BackingLayer:
+		return string(order.Backing.Material) + title(order.Backing.Name) + ", " + t.given(order.Backing.Thickness)
+	}
+	return ""
+}
+
+// subject names the part that a note is about.
+func (t *writer) subject(path explain.Path) string {
+	for i, p := range t.plan.Pieces {
+		rest, ok := path.After((explain.Path("/pieces").Index(i) + "/layers"))
+		if !ok {
+			continue
+		}
+		segments := rest.Segments()
+		if len(segments) == 0 {
+			return ""
+		}
+		if k, err := strconv.Atoi(segments[0]); err == nil && k < len(p.Layers) {
+			return explain.English(string(p.Layers[k].Part)) + ", " + path.Last() + ": "
+		}
+	}
+	if rest, ok := path.After("/order"); ok {
+		if segments := rest.Segments(); len(segments) > 2 && segments[0] == "pieces" {
+			return string(rest[len("/pieces/")+len(segments[1])+1:]) + ": "
+		}
+		return string(rest) + ": "
+	}
+	return ""
+}
