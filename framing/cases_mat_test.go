@@ -70,7 +70,7 @@ func bottomWeight(r *recorder) {
 		r.number("extra", int64(mat.BottomExtra(top, bottom)), c.ppm)
 		side := strconv.FormatInt(c.top, 10)
 		p := r.piece("mm", tenth, `{"art": {"width": "200", "height": "250"}, `+strip+`, "mat": {"borders": {
-			"left": "`+side+`", "right": "`+side+`", "top": "`+side+`", "weight": "ratio", "ratio_ppm": `+strconv.FormatInt(c.ppm, 10)+`}}}`)
+			"left": "`+side+`", "right": "`+side+`", "top": "`+side+`", "weight": "ratio", "ratio": "`+explain.Ratio(c.ppm).String()+`"}}}`)
 		r.number("top, mm", int64(p.Mat.Visible.Top.Shown/mm), c.top)
 		shown, _ := p.Mat.Visible.Bottom.Exact.Round(mm/10, measure.Nearest)
 		r.number("bottom, nm", int64(shown), int64(bottom))

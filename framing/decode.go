@@ -38,6 +38,10 @@ func (d *decoder) value(n *node, v reflect.Value, at explain.Path) {
 		d.length(n, l, at)
 		return
 	}
+	if r, ok := v.Addr().Interface().(*explain.Ratio); ok {
+		d.ratio(n, r, at)
+		return
+	}
 	switch v.Kind() {
 	case reflect.Struct:
 		d.object(n, v, at)
@@ -100,6 +104,18 @@ func (d *decoder) length(n *node, l *measure.Length, at explain.Path) {
 	}
 	d.texts[at] = n.text
 	*l = r.Length
+}
+
+func (d *decoder) ratio(n *node, r *explain.Ratio, at explain.Path) {
+	if !d.is(n, jsonString, at, `string, "20 %"`) {
+		return
+	}
+	v, err := explain.ParseRatio(n.text)
+	if err != nil {
+		d.c.Add(explain.Problem{Code: explain.NotARatio, Path: at, Given: n.text, Accepted: "0 %, 12.5 %, 20 %", Offset: -1})
+		return
+	}
+	*r = v
 }
 
 func (d *decoder) number(n *node, v reflect.Value, at explain.Path) {
@@ -203,13 +219,13 @@ func (d *decoder) prepare(n *node, v reflect.Value, at explain.Path) {
 	case *mat.Mat:
 		*x = NewMat(d.shop)
 	case *glazing.Pane:
-		*x = NewGlazing(d.shop)
+		*x = NewGlazing(d.shop, glazing.Material(n.word("material", string(glazing.Glass))))
 	case *molding.Sheet:
+		usual := molding.FoamBoard
 		if at.Last() == "mount" {
-			*x = NewMount(d.shop)
-		} else {
-			*x = NewBacking(d.shop)
+			usual = molding.Board
 		}
+		*x = NewSheet(d.shop, molding.SheetMaterial(n.word("material", string(usual))))
 	}
 }
 

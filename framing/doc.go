@@ -4,8 +4,11 @@
 // An [Order] is what the shop knows: its own habits ([Shop]), how it likes its
 // numbers ([Show]) and the pieces to frame. [Work] turns it into a [Plan]:
 //
-//	order, err := framing.Read(data) // or build it: framing.NewPiece
+//	order, err := framing.Read(data) // or build it: framing.NewOrder
 //	plan, err := framing.Work(order)
+//
+// A page that shows an order while it is typed uses a [Reading], which works the
+// pieces that are sound and says which fields took their default.
 //
 // # Exact and shown
 //
@@ -16,10 +19,10 @@
 // in the rabbet is then cut to the opening that those rails make, and rounded
 // down. The window is rounded so that it covers, or clears, the art. One border
 // of each pair takes what is left, so that the shown numbers add up on the
-// blank and in the sight opening. Two things are then checked on the shown
-// set, in integers: everything goes in, and every edge that the lip covers
-// stays covered wherever its part slides. Where the fineness is too coarse for
-// that, a note says which one would do.
+// blank and in the sight opening. So everything goes in. That every edge that
+// the lip covers stays covered, wherever its part slides, is then checked on the
+// shown set, in integers. Where the fineness is too coarse for that, a note says
+// which one would do.
 //
 // # Problems and notes
 //

@@ -21,7 +21,7 @@ func Example() {
 			"mat": {"borders": {"left": "2 1/2", "right": "2 1/2", "top": "2 1/2", "bottom": "3"}},
 			"glazing": {"material": "glass"},
 			"mount": {"material": "board"},
-			"backing": {"material": "foam board", "thickness": "3/16"},
+			"backing": {"material": "foam_board", "thickness": "3/16"},
 			"frame": {"molding": "ash, square", "face": "1 1/4", "lip": "1/4", "rabbet": "3/8"}
 		}]
 	}`))

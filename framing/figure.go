@@ -3,6 +3,7 @@ package framing
 import (
 	"strings"
 
+	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
@@ -19,20 +20,24 @@ type Figure struct {
 
 // Text returns the shown length as it is printed, without its unit where the
 // unit is the plan's own. A shown length that lies between two steps, because
-// it follows from others, is written exactly.
+// it follows from others, is written exactly where that is short, and else as
+// "about" so much.
 func (f Figure) Text() string {
 	if text, rest := f.format.Append(nil, f.Shown, measure.Nearest); rest == 0 {
 		return string(text)
 	}
-	return strings.TrimSuffix(string(f.format.AppendExact(nil, f.Shown)), " "+f.format.Unit().String())
+	readable := explain.Of(f.Shown).AppendReadable(nil, f.format)
+	return strings.TrimSuffix(string(readable), " "+f.format.Unit().String())
 }
 
 // Spoken returns the shown length for a screen reader.
 func (f Figure) Spoken() string {
-	if _, rest := f.format.Round(f.Shown, measure.Nearest); rest == 0 {
-		return f.format.Spoken(f.Shown, measure.Nearest)
+	for format, ok := f.format, true; ok; format, ok = format.Finer() {
+		if _, rest := format.Round(f.Shown, measure.Nearest); rest == 0 {
+			return format.Spoken(f.Shown, measure.Nearest)
+		}
 	}
-	return string(f.format.AppendExact(nil, f.Shown))
+	return measure.Format{}.Spoken(f.Shown, measure.Nearest)
 }
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and

@@ -28,11 +28,11 @@ func in(t testing.TB, s string) measure.Length {
 // worked reads an order and works it.
 func worked(t testing.TB, text string) framing.Plan {
 	t.Helper()
-	order, err := framing.Read([]byte(text))
+	plan, err := framing.NewReading([]byte(text)).Work()
 	if err != nil {
-		t.Fatalf("Read: %v", err)
+		t.Fatalf("Read and Work: %v", err)
 	}
-	return work(t, order)
+	return plan
 }
 
 func work(t testing.TB, order framing.Order) framing.Plan {

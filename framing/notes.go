@@ -18,6 +18,9 @@ const (
 	TouchesGlazing explain.Code = "art.touches_glazing"
 	CloseToGlazing explain.Code = "art.close_to_glazing"
 	NoThickness    explain.Code = "art.no_thickness"
+	NothingBehind  explain.Code = "art.nothing_behind"
+	NoBacking      explain.Code = "art.no_backing"
+	NoGlazing      explain.Code = "art.no_glazing"
 )
 
 // closeToGlazing is the least that a mat should keep art off the glazing: a
@@ -92,53 +95,68 @@ func (w worker) appendFits(notes []explain.Note, x exactPiece, at molding.Places
 		}
 		fits := w.Frame.FitNotes(opening, molding.Lying{
 			Fit: fit, Cut: l.cut, Part: l.at, Worked: worked, Bite: w.shop.Bite,
+			Grows: l.part == GlazingLayer && w.Glazing.Grows(),
 		}, at)
-		if l.cut.Given() && !w.Mat.IsZero() && w.Mat.Borders.By == mat.ByVisible {
-			fits = withoutChange(fits, at.Frame+"/lip")
-		}
 		notes = append(notes, fits...)
 	}
 	return notes
 }
 
-// withoutChange takes the changes of one field out of notes. Where the borders
-// are given as they are seen, a wider lip makes the opening larger by as much
-// and holds a part of a given size no better.
-func withoutChange(notes []explain.Note, field explain.Path) []explain.Note {
-	for i := range notes {
-		notes[i].Changes = slices.DeleteFunc(notes[i].Changes, func(c explain.Change) bool { return c.Path == field })
-	}
-	return notes
-}
-
-// appendCoveredArt says where art under a mat, which lies loose in no opening,
-// is larger than the opening all the same.
+// appendCoveredArt looks at the room that art under a mat has, which lies loose
+// in no opening of its own.
 func (w worker) appendCoveredArt(notes []explain.Note, x exactPiece, at molding.Places) []explain.Note {
 	if w.Mat.IsZero() {
 		return notes
 	}
 	art := w.Art.Greatest()
 	for _, name := range []string{"width", "height"} {
-		over := pick(art, name) - pick(x.frame.Opening, name)
-		if over <= 0 {
+		play := pick(x.frame.Opening, name) - pick(art, name)
+		n := explain.Note{Level: explain.Warning, Path: (w.at.order + "/art").Child(name)}
+		switch {
+		case play < 0:
+			n.Code = molding.DoesNotGoIn
+		case play == 0:
+			n.Code = molding.NoPlay
+		case play < w.Frame.Allowance:
+			n.Level, n.Code = explain.Advice, molding.Tight
+		default:
 			continue
 		}
-		notes = append(notes, explain.Note{
-			Level: explain.Warning, Code: molding.DoesNotGoIn, Path: (w.at.order + "/art").Child(name),
-			Values: []explain.Term{
-				explain.NewTerm("size", pick(art, name), ""),
-				explain.NewTerm("opening", pick(x.frame.Opening, name), (at.Worked + "/opening").Child(name)),
-				explain.NewTerm("over", over, ""),
-			},
-		})
+		n.Values = []explain.Term{
+			explain.NewTerm("size", pick(art, name), ""),
+			explain.NewTerm("opening", pick(x.frame.Opening, name), (at.Worked + "/opening").Child(name)),
+			explain.NewTerm("over", -play, ""),
+			explain.NewTerm("play", play, ""),
+			explain.NewTerm("needed", w.Frame.Allowance, at.Frame+"/allowance"),
+		}
+		n.Changes = w.roomForArt(name, w.Frame.Allowance-play)
+		notes = append(notes, n)
 	}
 	return notes
+}
+
+// roomForArt is the change that makes the mat, and the opening with it, larger
+// by so much.
+func (w worker) roomForArt(name string, more measure.Length) []explain.Change {
+	b, at := w.Mat.Borders, w.at.order+"/mat/borders"
+	c := explain.Change{Path: at + "/right", To: explain.Of(b.Right + more), Bound: explain.AtLeast}
+	switch {
+	case b.By == mat.ByBoard:
+		c.Path, c.To = (at + "/board").Child(name), explain.Of(pick(b.Board, name)+more)
+	case name == "width":
+	case b.Weight == mat.Unweighted:
+		c.Path, c.To = at+"/bottom", explain.Of(b.Bottom+more)
+	default:
+		c.Path, c.To = at+"/top", explain.Of(b.Top+more)
+	}
+	return []explain.Change{c}
 }
 
 // appendGlass adds the cautions of panes and mirrors.
 func (w worker) appendGlass(notes []explain.Note, x exactPiece) []explain.Note {
 	if !w.Glazing.IsZero() {
-		notes = append(notes, w.Glazing.Notes(x.layers[0].size, w.at.order+"/glazing")...)
+		pane := w.fit(x.frame.Opening, x.layers[0].size, x.layers[0].least)
+		notes = append(notes, w.Glazing.Notes(pane.Size, pane.Play, w.at.order+"/glazing")...)
 	}
 	if w.Art.Kind == Mirror {
 		notes = append(notes, glazing.GlassNotes(w.Art.Greatest(), w.at.order+"/art")...)
@@ -163,6 +181,16 @@ func (w worker) appendArt(notes []explain.Note) []explain.Note {
 			n.Changes = []explain.Change{{Path: w.at.order + "/mat/thickness", To: explain.Of(closeToGlazing), Bound: explain.AtLeast}}
 			notes = append(notes, n)
 		}
+	}
+	if w.Art.Kind == Paper && w.Glazing.IsZero() {
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoGlazing, Path: w.at.order + "/art"})
+	}
+	switch {
+	case !w.Backing.IsZero():
+	case w.Mat.Window.By == mat.ByGap && w.Mount.IsZero():
+		notes = append(notes, explain.Note{Level: explain.Warning, Code: NothingBehind, Path: w.at.order + "/art"})
+	case w.Art.Kind == Paper || w.Art.Kind == Canvas:
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoBacking, Path: w.at.order + "/art"})
 	}
 	if w.Art.Kind != Paper && w.Art.Thickness == 0 {
 		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoThickness, Path: w.at.order + "/art/thickness"})

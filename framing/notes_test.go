@@ -33,7 +33,7 @@ func TestNotes(t *testing.T) {
 		{explain.Advice, molding.ThinBite, "/pieces/0/layers/1/bite/width", func(_ *framing.Order, p *framing.Piece) {
 			p.Frame.Lip = in(t, "3/16")
 		}},
-		{explain.Advice, framing.Unused, "/order/pieces/0/mat/borders/ratio_ppm", func(_ *framing.Order, p *framing.Piece) {
+		{explain.Advice, framing.Unused, "/order/pieces/0/mat/borders/ratio", func(_ *framing.Order, p *framing.Piece) {
 			p.Mat.Borders.Ratio = explain.Percent
 		}},
 		{explain.Advice, framing.Turned, "/order/pieces/0/mount/size", func(_ *framing.Order, p *framing.Piece) {
@@ -56,10 +56,11 @@ func TestNotes(t *testing.T) {
 			p.Frame.Face, p.Frame.Lip, p.Frame.Allowance = in(t, "1 1/16"), in(t, "5/32"), in(t, "1/8")
 		}},
 		{explain.Warning, framing.Vanishes, "/order/show/fineness", func(o *framing.Order, p *framing.Piece) {
-			o.Show.Fineness, p.Mat.Borders.Left, p.Mat.Borders.Right = in(t, "1/8"), in(t, "1/16"), in(t, "1/16")
+			o.Show.Fineness, p.Mat.Borders.By = in(t, "1/8"), mat.ByCut
+			p.Mat.Borders.Left, p.Mat.Borders.Right = in(t, "1/16"), in(t, "1/16")
 		}},
 		{explain.Warning, framing.VanishesEver, "/order/show/fineness", func(_ *framing.Order, p *framing.Piece) {
-			p.Mat.Borders.Left, p.Mat.Borders.Right = 1, 1
+			p.Mat.Borders.By, p.Mat.Borders.Left, p.Mat.Borders.Right = mat.ByCut, 1, 1
 		}},
 		{explain.Warning, molding.NothingSeen, "/pieces/0/frame/sight/width", func(_ *framing.Order, p *framing.Piece) {
 			p.Mat, p.Art.Width = mat.Mat{}, in(t, "3/8")

@@ -43,14 +43,6 @@ type Order struct {
 	Shop Shop `json:"shop"`
 	// Pieces are what is to be framed.
 	Pieces []Piece `json:"pieces" order:"required"`
-
-	read reading
-}
-
-// reading is what [Read] found beside the values.
-type reading struct {
-	defaults []explain.Path // fields that were absent
-	rounded  []explain.Path // lengths that were no whole nanometers
 }
 
 // A Date is a day of the calendar, YYYY-MM-DD (ISO 8601), or empty.
@@ -156,6 +148,9 @@ func (o Order) Check() explain.Problems {
 }
 
 func (o Order) check(c *explain.Checker) {
+	if f, err := o.Show.Format(); err == nil {
+		c.Format = f
+	}
 	c.Number("/version", int64(o.Version), 1, OrderVersion)
 	c.Text("/job", o.Job)
 	if o.Date != "" {
@@ -193,7 +188,7 @@ func (s Show) check(c *explain.Checker, at explain.Path) {
 			f := measure.Format{Style: s.As.Style(), Step: step}
 			steps = append(steps, string(f.AppendExact(nil, step)))
 		}
-		c.Add(explain.Problem{Code: explain.NotAChoice, Path: at + "/fineness", Given: s.Fineness.String(),
+		c.Add(explain.Problem{Code: explain.NotAChoice, Path: at + "/fineness", Given: c.Write(s.Fineness),
 			Accepted: strings.Join(steps, ", "), Offset: -1})
 	}
 }

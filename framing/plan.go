@@ -17,9 +17,12 @@ type Plan struct {
 	Version int `json:"version"`
 	// Order is the order as it was worked, every default written out.
 	Order Order `json:"order"`
-	// Defaults are the fields of the order that were absent when [Read] read it
+	// Defaults are the fields of the order that were absent when it was read
 	// and took their default; an object stands for all its fields.
 	Defaults []explain.Path `json:"defaults,omitempty"`
+	// Problems are what is wrong with the order. A plan with problems is not to be
+	// cut from until they are mended.
+	Problems explain.Problems `json:"problems,omitempty"`
 	// Pieces are the pieces of the order, one for one.
 	Pieces []PiecePlan `json:"pieces"`
 	// Notes are about the order as a whole.

@@ -153,7 +153,7 @@ func published() map[string]func() string {
 		"allowance":    func() string { return fraction(framing.DefaultShop(framing.Inches).Allowance) },
 		"overlap":      func() string { return fraction(framing.DefaultShop(framing.Inches).Overlap) },
 		"ply-shop": func() string {
-			return printedRatio(int64(framing.DefaultShop(framing.Inches).MatBoard), int64(measure.Inch), 3)
+			return printedRatio(int64(framing.DefaultShop(framing.Inches).Thickness.Board), int64(measure.Inch), 3)
 		},
 		"point": func() string { return printedRatio(int64(measure.Inch/1000), int64(measure.Inch), 3) },
 	}

@@ -86,17 +86,16 @@ func (d dice) piece(shop framing.Shop) framing.Piece {
 	}
 	around := p.Art.Greatest().Grown(d.length(0, 150*mm))
 	if d.in(2) {
-		p.Glazing = framing.NewGlazing(shop)
-		p.Glazing.Material = draw(d, glazing.Glass, glazing.Acrylic, glazing.Polycarbonate)
+		p.Glazing = framing.NewGlazing(shop, draw(d, glazing.Glass, glazing.Acrylic, glazing.Polycarbonate))
 		cut := d.cut(around)
 		p.Glazing.Clearance, p.Glazing.Size = cut.Clearance, cut.Size
 	}
 	if d.in(2) {
-		p.Mount = framing.NewMount(shop)
+		p.Mount = framing.NewSheet(shop, molding.Board)
 		p.Mount.Cut = d.cut(around)
 	}
 	if d.in(2) {
-		p.Backing = framing.NewBacking(shop)
+		p.Backing = framing.NewSheet(shop, molding.FoamBoard)
 		p.Backing.Material = draw(d, molding.Board, molding.Plywood, molding.OtherSheet)
 		p.Backing.Cut = d.cut(around)
 	}

@@ -83,10 +83,15 @@ func (e explainer) showInsert(l layer, name string) explain.Expr {
 	return e.towards(measure.Down, explain.Minus(e.shownOpening(name), play))
 }
 
-// showDepth rounds the build-up up and what is left down.
+// showDepth rounds the build-up up; what it leaves of the rabbet, and the rabbet
+// that it wants, follow from it.
 func (e explainer) showDepth(name string, w explain.Working) explain.Expr {
-	if name == "clear" {
-		return e.towards(measure.Down, itself(w))
+	pkg := explain.T("package", e.s.depth[0], e.at.worked+"/depth/package")
+	switch name {
+	case "clear":
+		return e.towards(measure.Down, explain.Minus(explain.T("rabbet", e.Frame.Rabbet, e.at.order+"/frame/rabbet"), pkg))
+	case "wanted":
+		return e.towards(measure.Up, explain.Sum(pkg, explain.T("points", e.shop.Points, orderRoot+"/shop/points")))
 	}
 	return e.towards(measure.Up, itself(w))
 }
@@ -109,15 +114,22 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 			}
 		}
 	case "cut":
-		return e.shareOut(name, "cut", e.x.mat.Cut, e.s.mat.Cut, e.shownBlank(dimension(name)), w)
+		return e.shareCut(name, w)
 	case "visible":
-		return e.shareOut(name, "visible", e.x.mat.Visible, e.s.mat.Visible, e.shownSight(dimension(name)), w)
+		return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.shownSide("cover", name, e.s.mat.Cover))
 	case "cover":
-		return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.shownSide("visible", name, e.s.mat.Visible))
+		both := explain.Minus(e.shownBlank(dimension(name)), e.shownSight(dimension(name)))
+		switch name {
+		case "left", "top":
+			return explain.Half(both)
+		case "right":
+			return explain.Minus(both, e.shownSide("cover", "left", e.s.mat.Cover))
+		}
+		return explain.Minus(both, e.shownSide("cover", "top", e.s.mat.Cover))
 	case "seated":
 		switch name {
 		case "bottom":
-			return e.towards(measure.Nearest, explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.lip()))
+			return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.lip())
 		case "top":
 			return explain.Minus(e.shownSight("height"), e.shownWindow("height"), e.shownSide("seated", "bottom", e.s.mat.Seated))
 		}
@@ -129,20 +141,21 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 	return e.shownSide("cut", "top", e.s.mat.Cut)
 }
 
-// shareOut is one of two borders that share what whole leaves beside the
+// shareCut is one of two borders that share what the blank leaves beside the
 // window; see share.
-func (e explainer) shareOut(name string, group explain.Key, exact, shown measure.Sides, whole explain.Expr, w explain.Working) explain.Expr {
+func (e explainer) shareCut(name string, w explain.Working) explain.Expr {
 	first, last := "left", "right"
 	if dimension(name) == "height" {
 		first, last = "top", "bottom"
 	}
-	left := explain.Minus(whole, e.shownWindow(dimension(name)))
+	exact, shown := e.x.mat.Cut, e.s.mat.Cut
+	left := explain.Minus(e.shownBlank(dimension(name)), e.shownWindow(dimension(name)))
 	equal := halved(side(exact, first), side(exact, last))
 	switch {
 	case equal && side(shown, first) == side(shown, last):
 		return explain.Half(left)
 	case name == last:
-		return explain.Minus(left, e.shownSide(group, first, shown))
+		return explain.Minus(left, e.shownSide("cut", first, shown))
 	case equal:
 		return e.towards(shareDirection(e.format, side(shown, first)+side(shown, last)), explain.Half(left))
 	}

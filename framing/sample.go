@@ -2,6 +2,7 @@ package framing
 
 import (
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/glazing"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
@@ -18,9 +19,9 @@ func Sample() Order {
 	p.Mat = NewMat(shop)
 	p.Mat.Name = "warm white, 4-ply"
 	p.Mat.Borders.Sides = measure.Sides{Left: 2*in + in/4, Right: 2*in + in/4, Top: 2*in + in/4, Bottom: 2*in + 3*in/4}
-	p.Glazing = NewGlazing(shop)
-	p.Mount = NewMount(shop)
-	p.Backing = NewBacking(shop)
+	p.Glazing = NewGlazing(shop, glazing.Glass)
+	p.Mount = NewSheet(shop, molding.Board)
+	p.Backing = NewSheet(shop, molding.Corrugated)
 	p.Frame = molding.Frame{
 		Molding: "oak, plain, 1 1/8", Face: in + in/8, Lip: in / 4, Rabbet: in / 2,
 		Allowance: shop.Allowance,

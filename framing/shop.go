@@ -24,31 +24,81 @@ type Shop struct {
 	// Bite is the least hold of the lip, with all the play on one side, below
 	// which a plan advises otherwise.
 	Bite measure.Length `json:"bite"`
-	// MatBoard, Glass, Mount and Backing are the usual thicknesses.
-	MatBoard measure.Length `json:"mat_board"`
-	Glass    measure.Length `json:"glass"`
-	Mount    measure.Length `json:"mount"`
-	Backing  measure.Length `json:"backing"`
+	// Extra is how much wider a weighted bottom border is than the top one.
+	Extra measure.Length `json:"extra"`
+	// Thickness holds the usual thickness of each material.
+	Thickness Thickness `json:"thickness"`
+}
+
+// Thickness holds the usual thickness of each material. A sheet of another
+// material has none: it must be measured.
+type Thickness struct {
+	// Board is mat board and mount board.
+	Board         measure.Length `json:"board"`
+	Glass         measure.Length `json:"glass"`
+	Acrylic       measure.Length `json:"acrylic"`
+	Polycarbonate measure.Length `json:"polycarbonate"`
+	FoamBoard     measure.Length `json:"foam_board"`
+	Corrugated    measure.Length `json:"corrugated"`
+	Plywood       measure.Length `json:"plywood"`
+	Hardboard     measure.Length `json:"hardboard"`
+	Metal         measure.Length `json:"metal"`
 }
 
 // DefaultShop returns what most shops do (common practice), in inches or in
 // whole millimeters: an allowance of 1/8 in, an overlap of 1/8 in each side,
-// borders of 2 1/2 in, 1/8 in for the points, a bite of 1/8 in, 4-ply board of
-// .055 in, picture glass of 2 mm.
+// borders of 2 1/2 in and 1/2 in more below where they are weighted, 1/8 in for
+// the points, a bite of 1/8 in, 4-ply board of .055 in, picture glass of 2 mm,
+// plastics of 3 mm, foam board of 3/16 in.
 func DefaultShop(u Units) Shop {
+	const mm = measure.Millimeter
 	if u != Inches {
-		const mm = measure.Millimeter
 		return Shop{
-			Allowance: 3 * mm, Overlap: 3 * mm, Border: 65 * mm, Points: 3 * mm, Bite: 3 * mm,
-			MatBoard: 14 * mm / 10, Glass: 2 * mm, Mount: 14 * mm / 10, Backing: 3 * mm,
+			Allowance: 3 * mm, Overlap: 3 * mm, Border: 65 * mm, Points: 3 * mm, Bite: 3 * mm, Extra: 15 * mm,
+			Thickness: Thickness{
+				Board: 14 * mm / 10, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
+				FoamBoard: 5 * mm, Corrugated: 4 * mm, Plywood: 6 * mm, Hardboard: 3 * mm, Metal: 3 * mm,
+			},
 		}
 	}
 	const eighth = measure.Inch / 8
 	return Shop{
-		Allowance: eighth, Overlap: eighth, Border: 20 * eighth, Points: eighth, Bite: eighth,
-		MatBoard: 55 * measure.Inch / 1000, Glass: 2 * measure.Millimeter,
-		Mount: 55 * measure.Inch / 1000, Backing: eighth,
+		Allowance: eighth, Overlap: eighth, Border: 20 * eighth, Points: eighth, Bite: eighth, Extra: 4 * eighth,
+		Thickness: Thickness{
+			Board: 55 * measure.Inch / 1000, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
+			FoamBoard: 3 * eighth / 2, Corrugated: 5 * eighth / 4, Plywood: 2 * eighth, Hardboard: eighth, Metal: eighth,
+		},
 	}
+}
+
+// pane is the usual thickness of a pane.
+func (t Thickness) pane(m glazing.Material) measure.Length {
+	switch m {
+	case glazing.Acrylic:
+		return t.Acrylic
+	case glazing.Polycarbonate:
+		return t.Polycarbonate
+	}
+	return t.Glass
+}
+
+// sheet is the usual thickness of a sheet; nothing for another material.
+func (t Thickness) sheet(m molding.SheetMaterial) measure.Length {
+	switch m {
+	case molding.Board:
+		return t.Board
+	case molding.FoamBoard:
+		return t.FoamBoard
+	case molding.Corrugated:
+		return t.Corrugated
+	case molding.Plywood:
+		return t.Plywood
+	case molding.Hardboard:
+		return t.Hardboard
+	case molding.Metal:
+		return t.Metal
+	}
+	return 0
 }
 
 func (s Shop) check(c *explain.Checker, at explain.Path) {
@@ -57,10 +107,17 @@ func (s Shop) check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/border", s.Border)
 	c.NotNegative(at+"/points", s.Points)
 	c.NotNegative(at+"/bite", s.Bite)
-	c.NotNegative(at+"/mat_board", s.MatBoard)
-	c.NotNegative(at+"/glass", s.Glass)
-	c.NotNegative(at+"/mount", s.Mount)
-	c.NotNegative(at+"/backing", s.Backing)
+	c.NotNegative(at+"/extra", s.Extra)
+	t := s.Thickness
+	c.NotNegative(at+"/thickness/board", t.Board)
+	c.NotNegative(at+"/thickness/glass", t.Glass)
+	c.NotNegative(at+"/thickness/acrylic", t.Acrylic)
+	c.NotNegative(at+"/thickness/polycarbonate", t.Polycarbonate)
+	c.NotNegative(at+"/thickness/foam_board", t.FoamBoard)
+	c.NotNegative(at+"/thickness/corrugated", t.Corrugated)
+	c.NotNegative(at+"/thickness/plywood", t.Plywood)
+	c.NotNegative(at+"/thickness/hardboard", t.Hardboard)
+	c.NotNegative(at+"/thickness/metal", t.Metal)
 }
 
 // NewOrder returns an order without pieces, with every default written out.
@@ -82,25 +139,23 @@ func NewPiece(s Shop) Piece {
 // NewMat returns the shop's usual mat.
 func NewMat(s Shop) mat.Mat {
 	return mat.Mat{
-		Thickness: s.MatBoard,
+		Thickness: s.Thickness.Board,
 		Window:    mat.Window{By: mat.ByOverlap, EachSide: s.Overlap},
-		Borders:   mat.Borders{By: mat.ByVisible, Sides: measure.AllSides(s.Border), Weight: mat.Unweighted},
+		Borders: mat.Borders{
+			By: mat.ByVisible, Sides: measure.AllSides(s.Border), Weight: mat.Unweighted, Extra: s.Extra,
+		},
 	}
 }
 
-// NewGlazing returns the shop's usual glass.
-func NewGlazing(s Shop) glazing.Pane {
-	return glazing.Pane{Material: glazing.Glass, Thickness: s.Glass}
+// NewGlazing returns a pane of a material in the shop's usual thickness.
+func NewGlazing(s Shop, m glazing.Material) glazing.Pane {
+	return glazing.Pane{Material: m, Thickness: s.Thickness.pane(m)}
 }
 
-// NewMount returns the shop's usual board behind the art.
-func NewMount(s Shop) molding.Sheet {
-	return molding.Sheet{Material: molding.Board, Thickness: s.Mount}
-}
-
-// NewBacking returns the shop's usual backing.
-func NewBacking(s Shop) molding.Sheet {
-	return molding.Sheet{Material: molding.Board, Thickness: s.Backing}
+// NewSheet returns a mount or a backing of a material in the shop's usual
+// thickness; nothing for a material without one.
+func NewSheet(s Shop, m molding.SheetMaterial) molding.Sheet {
+	return molding.Sheet{Material: m, Thickness: s.Thickness.sheet(m)}
 }
 
 func count(least, most int) string { return strconv.Itoa(least) + " to " + strconv.Itoa(most) }

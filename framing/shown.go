@@ -39,8 +39,8 @@ func (w worker) show(x exactPiece, f measure.Format) shownPiece {
 		s.pkg = s.mat.Blank
 	}
 	s.depth[0], _ = f.Round(x.depth.Package, measure.Up)
-	s.depth[1], _ = f.Round(x.depth.Clear, measure.Down)
-	s.depth[2], _ = f.Round(x.depth.Wanted, measure.Up)
+	s.depth[1], _ = f.Round(w.Frame.Rabbet-s.depth[0], measure.Down)
+	s.depth[2], _ = f.Round(s.depth[0]+w.shop.Points, measure.Up)
 	return s
 }
 
@@ -54,12 +54,11 @@ func (w worker) showMat(x exactPiece, s shownPiece, blank measure.Size, f measur
 
 	m.Cut.Left, m.Cut.Right = share(f, blank.Width-m.Window.Width, x.mat.Cut.Left, x.mat.Cut.Right)
 	m.Cut.Top, m.Cut.Bottom = share(f, blank.Height-m.Window.Height, x.mat.Cut.Top, x.mat.Cut.Bottom)
-	m.Visible.Left, m.Visible.Right = share(f, s.sight.Width-m.Window.Width, x.mat.Visible.Left, x.mat.Visible.Right)
-	m.Visible.Top, m.Visible.Bottom = share(f, s.sight.Height-m.Window.Height, x.mat.Visible.Top, x.mat.Visible.Bottom)
-	m.Cover = m.Cut.Minus(m.Visible)
+	m.Cover = mat.Shared(measure.Size{Width: blank.Width - s.sight.Width, Height: blank.Height - s.sight.Height})
+	m.Visible = m.Cut.Minus(m.Cover)
 
 	m.Seated = m.Visible
-	m.Seated.Bottom, _ = f.Round(m.Cut.Bottom-w.Frame.Lip, measure.Nearest)
+	m.Seated.Bottom = m.Cut.Bottom - w.Frame.Lip
 	m.Seated.Top = s.sight.Height - m.Window.Height - m.Seated.Bottom
 	m.Back = mat.Corner{Left: m.Cut.Right, Top: m.Cut.Top}
 	return m

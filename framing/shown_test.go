@@ -155,7 +155,12 @@ func (l *law) mat() {
 		least := each(l.Art.Least())[i]
 		half, _ := (least - window).Half()
 		l.equal("covered", each(p.Covered.Shown())[i], half)
-		l.marked("a window or what is seen of a border", window, visible[0], visible[1], seated[0], seated[1])
+		l.marked("a window", window)
+		l.equal("what is seen of the first border", visible[0], cut[0]-cover[0])
+		l.equal("what is seen of the last border", visible[1], cut[1]-cover[1])
+		first, odd := (blank - sight).Half()
+		l.equal("what the lip hides of the first border", cover[0], first)
+		l.equal("what the lip hides of the last border", cover[1], first+odd)
 		for k := range 2 {
 			l.equal("cover", cover[k], cut[k]-visible[k])
 		}
@@ -164,9 +169,6 @@ func (l *law) mat() {
 			l.marked("the first border as cut", cut[0])
 		} else {
 			l.marked("a blank or a border as cut", blank, cut[0], cut[1])
-		}
-		if e := pair(p.Visible.Exact(), i); e[0] == e[1] {
-			l.that(visible[1] == visible[0] || visible[1] == visible[0]+l.step, "borders that should be equal", visible[:]...)
 		}
 		if e := pair(p.Cut.Exact(), i); e[0] == e[1] && !given {
 			l.that(cut[1] == cut[0] || cut[1] == cut[0]+l.step, "borders that should be equal", cut[:]...)

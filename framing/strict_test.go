@@ -18,7 +18,8 @@ const fullOrder = `{
 	"version": 1, "job": "Reading room", "date": "2027-03-31", "units": "in",
 	"show": {"as": "fraction", "fineness": "1/32 in"},
 	"shop": {"allowance": "1/8", "overlap": "3/16", "border": "2 3/4", "points": "1/8", "bite": "3/32",
-		"mat_board": "1/16", "glass": "2 mm", "mount": "1/16", "backing": "1/8"},
+		"extra": "5/8", "thickness": {"board": "1/16", "glass": "2.1 mm", "acrylic": "2.5 mm", "polycarbonate": "2.4 mm",
+			"foam_board": "5 mm", "corrugated": "4 mm", "plywood": "6 mm", "hardboard": "3.1 mm", "metal": "2.9 mm"}},
 	"pieces": [{
 		"name": "River chart", "quantity": 2,
 		"art": {"kind": "paper", "width": "17", "height": "22 1/2",
@@ -26,12 +27,12 @@ const fullOrder = `{
 		"mat": {"name": "rag, 8-ply", "thickness": "1/8",
 			"window": {"by": "overlap", "each_side": "1/4", "width": "16", "height": "21"},
 			"borders": {"by": "visible", "left": "3", "right": "3", "top": "3", "bottom": "3 1/2",
-				"weight": "extra", "extra": "1/2", "ratio_ppm": 150000, "board": {"width": "24", "height": "30"}}},
+				"weight": "extra", "extra": "1/2", "ratio": "15 %", "board": {"width": "24", "height": "30"}}},
 		"glazing": {"material": "acrylic", "name": "clear", "thickness": "3 mm", "clearance": "3/16",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
 		"mount": {"material": "board", "name": "museum board", "thickness": "1/16", "clearance": "1/8",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
-		"backing": {"material": "foam board", "name": "white", "thickness": "3/16", "clearance": "1/8",
+		"backing": {"material": "foam_board", "name": "white", "thickness": "3/16", "clearance": "1/8",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
 		"frame": {"molding": "cherry, 1 1/2", "face": "1 1/2", "lip": "3/8", "rabbet": "3/4", "allowance": "1/8"}
 	}]
@@ -138,11 +139,24 @@ func exactly(t *testing.T, text []byte, what string, want ...explain.Path) {
 	if got := paths(ps); !slices.Equal(got, want) {
 		t.Errorf("%s: problems at %q, want %q\n%v", what, got, want, ps)
 	}
-	// What Work finds again in the order that could be read is no more than that.
+	// What is found again in the order that could be read is no more than that.
 	_, err = framing.Work(order)
 	for _, p := range problems(t, err) {
 		if !slices.ContainsFunc(want, func(w explain.Path) bool { return p.Path.Under(w) }) {
 			t.Errorf("%s: Work finds %v as well", what, p)
+		}
+	}
+	// Worked with what is known of the text, the problems are the same ones, and
+	// no piece is worked that was not understood whole.
+	plan, err := framing.NewReading(text).Work()
+	if again := problems(t, err); !slices.Equal(again, ps) || len(plan.Problems) != len(ps) {
+		t.Errorf("%s: worked, the problems are %v and in the plan %v, want %v", what, again, plan.Problems, ps)
+	}
+	for i, p := range plan.Pieces {
+		for _, w := range want {
+			if p.Worked && w.Under(explain.Path("/pieces").Index(i)) {
+				t.Errorf("%s: piece %d is worked", what, i)
+			}
 		}
 	}
 }
@@ -176,12 +190,11 @@ func absent(t *testing.T, full *doc, s spot) {
 		exactly(t, text, "without "+string(s.path), s.path)
 		return
 	}
-	order, err := framing.Read(text)
+	plan, err := framing.NewReading(text).Work()
 	if err != nil {
 		t.Errorf("without %s: %v", s.path, err)
 		return
 	}
-	plan := work(t, order)
 	told := slices.Contains(plan.Defaults, "/order"+s.path)
 	if told == s.zeroable || len(plan.Defaults) > 1 {
 		t.Errorf("without %s the plan names the defaults %q", s.path, plan.Defaults)

@@ -48,6 +48,16 @@ func (n *node) member(key string) *node {
 	return nil
 }
 
+// word returns the string of a member, and usual where there is none.
+func (n *node) word(key, usual string) string {
+	if n != nil {
+		if m := n.member(key); m != nil && m.kind == jsonString {
+			return m.text
+		}
+	}
+	return usual
+}
+
 // grow reads data as one JSON document. It returns nil where it is not even
 // that; c then holds why.
 func grow(data []byte, c *explain.Checker) *node {
@@ -62,7 +72,8 @@ func grow(data []byte, c *explain.Checker) *node {
 	d := json.NewDecoder(bytes.NewReader(data))
 	var document json.RawMessage
 	if err := d.Decode(&document); err != nil {
-		c.Add(explain.Problem{Code: explain.NotJSON, Given: err.Error(), Offset: offsetOf(err, len(data))})
+		at := offsetOf(err, len(data))
+		c.Add(explain.Problem{Code: explain.NotJSON, Given: place(data, at) + err.Error(), Offset: at})
 		return nil
 	}
 	end := int(d.InputOffset())
@@ -72,6 +83,14 @@ func grow(data []byte, c *explain.Checker) *node {
 	g := grower{d: json.NewDecoder(bytes.NewReader(document)), data: document, c: c}
 	g.d.UseNumber()
 	return g.value(nil, 0)
+}
+
+// place says a byte of a text as an editor does.
+func place(data []byte, at int) string {
+	before := data[:min(at, len(data))]
+	line := bytes.Count(before, []byte("\n"))
+	column := utf8.RuneCount(before[bytes.LastIndexByte(before, '\n')+1:])
+	return "line " + strconv.Itoa(line+1) + ", column " + strconv.Itoa(column+1) + ": "
 }
 
 // offsetOf is where a decoder stopped.

@@ -1,23 +1,37 @@
 package framing
 
 import (
+	"slices"
+
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
 // Work works an order out. The error is [explain.Problems] and holds all that
-// is wrong with the order. A piece without problems is worked all the same, so
-// that a page can show the rest while one field is half typed. The order is
-// not changed and the plan does not share its pieces.
-func Work(o Order) (Plan, error) {
-	problems := o.Check()
+// is wrong with the order; the plan holds it too. A piece without problems is
+// worked all the same, so that a page can show the rest while one field is half
+// typed; but where something is wrong that every piece depends on, as the units
+// or the shop, no piece is. The order is not changed and the plan does not share
+// its pieces.
+func Work(o Order) (Plan, error) { return Reading{Order: o}.Work() }
+
+// Work works the order out as [Work] does. No piece is worked that has a problem
+// of the reading: what was not understood does not come right by being worked.
+// The plan says which fields took their default and which lengths were rounded.
+func (r Reading) Work() (Plan, error) {
+	o := r.Order
+	problems := r.check()
 	plan := Plan{Version: PlanVersion, Order: o}
 	plan.Order.Pieces = append([]Piece(nil), o.Pieces...)
-	for _, p := range o.read.defaults {
+	for _, p := range problems {
+		p.Path = orderRoot.Join(p.Path)
+		plan.Problems = append(plan.Problems, p)
+	}
+	for _, p := range r.Defaults {
 		plan.Defaults = append(plan.Defaults, orderRoot.Join(p))
 	}
-	for _, p := range o.read.rounded {
+	for _, p := range r.Rounded {
 		plan.Notes = append(plan.Notes, explain.Note{Level: explain.Advice, Code: Rounded, Path: orderRoot.Join(p)})
 	}
 	format, err := o.Show.Format()
@@ -27,11 +41,12 @@ func Work(o Order) (Plan, error) {
 	if len(o.Pieces) > MaxPieces {
 		return plan, problems
 	}
+	general := general(problems)
 	plan.Pieces = make([]PiecePlan, len(o.Pieces))
 	for i := range o.Pieces {
 		p := &o.Pieces[i]
 		plan.Pieces[i] = PiecePlan{Name: p.Name, Quantity: p.Quantity}
-		if len(problems) > 0 && p.faulty(explain.Path("/pieces").Index(i), problems) {
+		if general || len(problems) > 0 && len(problems.Under(explain.Path("/pieces").Index(i))) > 0 {
 			continue
 		}
 		w := worker{p, o.Shop, format, placesOf(i)}
@@ -40,18 +55,39 @@ func Work(o Order) (Plan, error) {
 	return plan, problems.Err()
 }
 
-// faulty reports whether the piece at a path has problems: recorded ones, or,
-// where there were too many to record, any.
-func (p *Piece) faulty(at explain.Path, problems explain.Problems) bool {
-	if len(problems.Under(at)) > 0 {
-		return true
-	}
-	if problems[0].Code != explain.MoreProblems { // it stands at "", before all others
-		return false
+// check returns the problems of the reading and those of the order.
+func (r Reading) check() explain.Problems {
+	switch {
+	case len(r.Problems) == 0:
+		return r.Order.Check()
+	case slices.ContainsFunc(r.Problems, unreadable):
+		return r.Problems // there is no order to check
 	}
 	var c explain.Checker
-	p.check(&c, at)
-	return len(c.Problems()) > 0
+	for _, p := range r.Problems {
+		c.Add(p)
+	}
+	r.Order.check(&c)
+	return c.Problems()
+}
+
+// unreadable reports whether a problem left nothing of the document.
+func unreadable(p explain.Problem) bool {
+	return p.Path == "" && (p.Code == explain.NotJSON || p.Code == explain.NotUTF8 || p.Code == explain.TooLarge)
+}
+
+// general reports whether something is wrong that every piece depends on:
+// anything but a piece, what the order is called, and how lengths are shown.
+// Where there were more problems than are kept, no piece is known to be sound.
+func general(problems explain.Problems) bool {
+	return slices.ContainsFunc(problems, func(p explain.Problem) bool {
+		for _, harmless := range []explain.Path{"/job", "/date", "/show"} {
+			if p.Path.Under(harmless) {
+				return false
+			}
+		}
+		return p.Path == "/pieces" || !p.Path.Under("/pieces")
+	})
 }
 
 // orderRoot is where a plan holds its order.
@@ -119,11 +155,11 @@ func (w worker) exactly() exactPiece {
 	}
 	x.frame = w.Frame.Around(pkg)
 	x.layers = w.layers(x)
-	var stack [5]measure.Length
-	for i, l := range x.layers {
-		stack[i] = l.thickness
+	stack := make([]measure.Length, 0, 8)
+	for _, l := range x.layers {
+		stack = append(stack, l.thickness)
 	}
-	x.depth = w.Frame.DepthOf(w.shop.Points, stack[:len(x.layers)]...)
+	x.depth = w.Frame.DepthOf(w.shop.Points, stack...)
 	return x
 }
 

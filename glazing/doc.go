@@ -52,7 +52,7 @@ func (Material) Choices() []string {
 func (p Pane) Check(c *explain.Checker, at explain.Path) {
 	c.Choice(at+"/material", string(p.Material), p.Material.Choices())
 	c.Text(at+"/name", p.Name)
-	c.Positive(at+"/thickness", p.Thickness)
+	c.Measured(at+"/thickness", p.Thickness)
 	c.NotNegative(at+"/clearance", p.Clearance)
 	c.GivenSize(at+"/size", p.Size, p.Size != measure.Size{})
 }
@@ -68,7 +68,41 @@ const (
 	CautionEdges  explain.Code = "caution.glass_edges"
 	CautionStatic explain.Code = "caution.static"
 	CautionSafety explain.Code = "caution.safety_glazing"
+	LittlePlay    explain.Code = "glazing.little_play"
 )
+
+// Growth of a plastic sheet from a cold dry room to a hot damp one, in parts per
+// million of its length: a swing of 40 degrees Fahrenheit, and for acrylic from
+// dry to 60 percent humidity.
+const (
+	// acrylicGrowth is 40 F x 4.0e-5 / F (ASTM D696, extruded sheet, as makers'
+	// data sheets print it) and 0.2 % at 60 % humidity (a sheet maker's text).
+	acrylicGrowth = 1600*explain.PartPerMillion + 2000*explain.PartPerMillion
+	// polycarbonateGrowth is 40 F x 3.8e-5 / F (makers' data sheets).
+	polycarbonateGrowth = 1520 * explain.PartPerMillion
+)
+
+// Grows reports whether the pane moves with heat and moisture enough to need
+// room for it.
+func (p Pane) Grows() bool { return p.growth() > 0 }
+
+func (p Pane) growth() explain.Ratio {
+	switch p.Material {
+	case Acrylic:
+		return acrylicGrowth
+	case Polycarbonate:
+		return polycarbonateGrowth
+	}
+	return 0
+}
+
+// Growth returns how much a length of the pane grows from a cold dry room to a
+// hot damp one: 36 in of acrylic by .1296 in. It is a figure to choose a
+// clearance by; glass returns nothing.
+func (p Pane) Growth(l measure.Length) measure.Length {
+	growth, _ := l.Scale(int64(p.growth()), int64(explain.Whole))
+	return growth
+}
 
 // SafetyArea is the pane size above which building codes begin to ask for
 // safety glazing near walking surfaces: 9 square feet, IBC 2406.4.3 (read in
@@ -76,13 +110,32 @@ const (
 // compliance.
 const SafetyArea = 9 * measure.SquareFoot
 
-// Notes says what to mind about a pane of this size, whose size stands at path
-// at in the plan.
-func (p Pane) Notes(size measure.Size, at explain.Path) []explain.Note {
-	if p.Material != Glass {
-		return []explain.Note{{Level: explain.Caution, Code: CautionStatic, Path: at}}
+// Notes says what to mind about a pane of this size with this play, which
+// stands at path at in the order.
+func (p Pane) Notes(size, play measure.Size, at explain.Path) []explain.Note {
+	if !p.Grows() {
+		return GlassNotes(size, at)
 	}
-	return GlassNotes(size, at)
+	notes := []explain.Note{{Level: explain.Caution, Code: CautionStatic, Path: at}}
+	long, room := size.Width, play.Width
+	if p.Growth(size.Height)-play.Height > p.Growth(size.Width)-play.Width {
+		long, room = size.Height, play.Height
+	}
+	if growth := p.Growth(long); room < growth {
+		n := explain.Note{
+			Level: explain.Advice, Code: LittlePlay, Path: at + "/clearance",
+			Values: []explain.Term{
+				explain.NewTerm("size", long, ""),
+				explain.NewTerm("growth", growth, ""),
+				explain.NewTerm("play", room, ""),
+			},
+		}
+		if (p.Size == measure.Size{}) {
+			n.Changes = []explain.Change{{Path: n.Path, To: explain.Of(growth), Bound: explain.AtLeast}}
+		}
+		notes = append(notes, n)
+	}
+	return notes
 }
 
 // GlassNotes says what to mind about anything made of glass, a mirror too.

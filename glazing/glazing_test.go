@@ -30,7 +30,7 @@ func TestCheck(t *testing.T) {
 		{"no material", func(p *glazing.Pane) { p.Material = "" }, []string{"/glazing/material not_a_choice"}},
 		{"case", func(p *glazing.Pane) { p.Material = "Glass" }, []string{"/glazing/material wrong_case"}},
 		{"name too long", func(p *glazing.Pane) { p.Name = strings.Repeat("x", explain.MaxText+1) }, []string{"/glazing/name text_too_long"}},
-		{"no thickness", func(p *glazing.Pane) { p.Thickness = 0 }, []string{"/glazing/thickness out_of_range"}},
+		{"no thickness", func(p *glazing.Pane) { p.Thickness = 0 }, []string{"/glazing/thickness missing"}},
 		{"too thick", func(p *glazing.Pane) { p.Thickness = most + 1 }, []string{"/glazing/thickness out_of_range"}},
 		{"negative clearance", func(p *glazing.Pane) { p.Clearance = -1 }, []string{"/glazing/clearance out_of_range"}},
 		{"clearance too much", func(p *glazing.Pane) { p.Clearance = most + 1 }, []string{"/glazing/clearance out_of_range"}},
@@ -78,7 +78,7 @@ func TestNotes(t *testing.T) {
 	for _, row := range rows {
 		p := glazing.Pane{Material: row.material, Thickness: 3 * mm}
 		var codes []string
-		for _, n := range p.Notes(row.size, "/order/pieces/0/glazing") {
+		for _, n := range p.Notes(row.size, row.size, "/order/pieces/0/glazing") {
 			codes = append(codes, string(n.Code))
 			if n.Level != explain.Caution || n.Path != "/order/pieces/0/glazing" || n.Changes != nil {
 				t.Errorf("%s %+v: %+v", row.material, row.size, n)
@@ -93,6 +93,52 @@ func TestNotes(t *testing.T) {
 	}
 	if got := glazing.GlassNotes(wider, "/order/pieces/0/art"); len(got) != 2 || got[1].Path != "/order/pieces/0/art" {
 		t.Errorf("a mirror has the notes %+v", got)
+	}
+}
+
+// TestGrowth: acrylic of 36 in grows by .0576 in over 40 F at 4.0e-5 / F and by
+// .072 in at .2 % of moisture, .1296 in together (worked from the printed rates
+// of a data sheet and of a sheet maker); polycarbonate of 50 in by .076 in over
+// 40 F at 3.8e-5 / F; glass by nothing here.
+func TestGrowth(t *testing.T) {
+	for _, row := range []struct {
+		material glazing.Material
+		inches   measure.Length
+		want     measure.Length
+	}{
+		{glazing.Acrylic, 36, 1296 * inch / 10000},
+		{glazing.Polycarbonate, 50, 76 * inch / 1000},
+		{glazing.Glass, 36, 0},
+	} {
+		p := glazing.Pane{Material: row.material}
+		if got := p.Growth(row.inches * inch); got != row.want || p.Grows() != (row.want > 0) {
+			t.Errorf("%s of %d in grows by %v, want %v", row.material, row.inches, got, row.want)
+		}
+	}
+}
+
+// TestLittlePlay: a pane with exactly the play it grows by has room, one with a
+// nanometer less does not, and the clearance that is proposed gives it.
+func TestLittlePlay(t *testing.T) {
+	p := glazing.Pane{Material: glazing.Acrylic, Thickness: 3 * mm}
+	size := measure.Size{Width: 36 * inch, Height: 20 * inch}
+	room := measure.Size{Width: p.Growth(size.Width), Height: p.Growth(size.Height)}
+	if got := p.Notes(size, room, "/glazing"); len(got) != 1 {
+		t.Errorf("room enough, and %+v", got)
+	}
+	for _, short := range []measure.Size{{Width: room.Width - 1, Height: room.Height}, {Width: room.Width, Height: room.Height - 1}} {
+		got := p.Notes(size, short, "/glazing")
+		if len(got) != 2 || got[1].Code != glazing.LittlePlay || got[1].Level != explain.Advice {
+			t.Fatalf("a nanometer short, and %+v", got)
+		}
+		p.Clearance = measure.Length(got[1].Changes[0].To.N)
+		if wide := p.Growth(size.Width); short.Width < wide && p.Clearance != wide {
+			t.Errorf("clearance %v, want %v", p.Clearance, wide)
+		}
+	}
+	p.Size = size
+	if got := p.Notes(size, measure.Size{}, "/glazing"); len(got) != 2 || got[1].Changes != nil {
+		t.Errorf("a pane that is cut already has a change of its clearance: %+v", got)
 	}
 }
 
@@ -142,7 +188,7 @@ func FuzzPane(f *testing.F) {
 		var c explain.Checker
 		p.Check(&c, "")
 		p.Mass(size, material.Density(thickness))
-		notes := p.Notes(size, "")
+		notes := p.Notes(size, measure.Size{}, "")
 		if c.Problems() != nil || width == 0 {
 			return
 		}
@@ -158,7 +204,7 @@ func FuzzPane(f *testing.F) {
 // A pane of 40 x 36 in of glass is over 9 square feet.
 func ExamplePane_Notes() {
 	p := glazing.Pane{Material: glazing.Glass, Thickness: 3 * measure.Millimeter}
-	for _, n := range p.Notes(measure.Size{Width: 40 * measure.Inch, Height: 36 * measure.Inch}, "/order/pieces/0/glazing") {
+	for _, n := range p.Notes(measure.Size{Width: 40 * measure.Inch, Height: 36 * measure.Inch}, measure.Size{}, "/order/pieces/0/glazing") {
 		fmt.Println(n.Level, n.Code)
 	}
 	// Output:

@@ -31,7 +31,7 @@ func TestCheck(t *testing.T) {
 		{"as it is", func(*mat.Mat) {}, nil},
 		{"name too long", func(m *mat.Mat) { m.Name = strings.Repeat("x", explain.MaxText+1) }, []string{"/mat/name text_too_long"}},
 		{"name with a control", func(m *mat.Mat) { m.Name = "a\tb" }, []string{"/mat/name text_control"}},
-		{"no thickness", func(m *mat.Mat) { m.Thickness = 0 }, []string{"/mat/thickness out_of_range"}},
+		{"no thickness", func(m *mat.Mat) { m.Thickness = 0 }, []string{"/mat/thickness missing"}},
 		{"thin as can be", func(m *mat.Mat) { m.Thickness = 1 }, nil},
 		{"too thick", func(m *mat.Mat) { m.Thickness = most + 1 }, []string{"/mat/thickness out_of_range"}},
 		{"no way to size", func(m *mat.Mat) { m.Window.By = "" }, []string{"/mat/window/by not_a_choice"}},
@@ -59,9 +59,9 @@ func TestCheck(t *testing.T) {
 		{"no weight", func(m *mat.Mat) { m.Borders.Weight = "" }, []string{"/mat/borders/weight not_a_choice"}},
 		{"negative extra", func(m *mat.Mat) { m.Borders.Extra = -1 }, []string{"/mat/borders/extra out_of_range"}},
 		{"extra too wide", func(m *mat.Mat) { m.Borders.Extra = most + 1 }, []string{"/mat/borders/extra out_of_range"}},
-		{"negative ratio", func(m *mat.Mat) { m.Borders.Ratio = -1 }, []string{"/mat/borders/ratio_ppm out_of_range"}},
+		{"negative ratio", func(m *mat.Mat) { m.Borders.Ratio = -1 }, []string{"/mat/borders/ratio out_of_range"}},
 		{"largest ratio", func(m *mat.Mat) { m.Borders.Ratio = mat.MaxRatio }, nil},
-		{"ratio too large", func(m *mat.Mat) { m.Borders.Ratio = mat.MaxRatio + 1 }, []string{"/mat/borders/ratio_ppm out_of_range"}},
+		{"ratio too large", func(m *mat.Mat) { m.Borders.Ratio = mat.MaxRatio + 1 }, []string{"/mat/borders/ratio out_of_range"}},
 		{"negative unused board", func(m *mat.Mat) { m.Borders.Board.Width = -1 }, []string{"/mat/borders/board/width out_of_range"}},
 		{"board not given", func(m *mat.Mat) { m.Borders.By = mat.ByBoard },
 			[]string{"/mat/borders/board/height missing", "/mat/borders/board/width missing"}},
@@ -116,12 +116,12 @@ func TestUnused(t *testing.T) {
 		weight mat.Weight
 		want   string
 	}{
-		{mat.ByOverlap, mat.ByVisible, mat.Unweighted, size + " /borders/extra /borders/ratio_ppm " + board},
-		{mat.ByGap, mat.ByCut, mat.Extra, size + " /borders/bottom /borders/ratio_ppm " + board},
+		{mat.ByOverlap, mat.ByVisible, mat.Unweighted, size + " /borders/extra /borders/ratio " + board},
+		{mat.ByGap, mat.ByCut, mat.Extra, size + " /borders/bottom /borders/ratio " + board},
 		{mat.BySize, mat.ByCut, mat.Ratio, "/window/each_side /borders/bottom /borders/extra " + board},
-		{mat.ByOverlap, mat.ByVisible, mat.Optical, size + " /borders/bottom /borders/extra /borders/ratio_ppm " + board},
-		{mat.BySize, mat.ByBoard, mat.Unweighted, "/window/each_side " + three + " /borders/bottom /borders/extra /borders/ratio_ppm"},
-		{mat.BySize, mat.ByBoard, mat.Extra, "/window/each_side " + three + " /borders/bottom /borders/ratio_ppm"},
+		{mat.ByOverlap, mat.ByVisible, mat.Optical, size + " /borders/bottom /borders/extra /borders/ratio " + board},
+		{mat.BySize, mat.ByBoard, mat.Unweighted, "/window/each_side " + three + " /borders/bottom /borders/extra /borders/ratio"},
+		{mat.BySize, mat.ByBoard, mat.Extra, "/window/each_side " + three + " /borders/bottom /borders/ratio"},
 	}
 	for _, row := range rows {
 		m := all

@@ -12,7 +12,7 @@ var (
 	seatedSource  = explain.Geometry("a mat that rests on the lower lip")
 	borderSource  = explain.Geometry("border as cut = border as seen + cover")
 	boardSource   = explain.Geometry("window and borders make the board")
-	givenSource   = explain.CommonPractice("as given")
+	givenSource   = explain.AsGiven()
 	weightSource  = explain.CommonPractice("a bottom border wider than the top one")
 	opticalSource = explain.Source{
 		Title:  "optical center by straightedge, rec.photo.darkroom",
@@ -152,7 +152,7 @@ func (e explainer) given(group explain.Path, a axis, first bool, l measure.Lengt
 		return working(key, l, weightSource, explain.Sum(top, explain.T("extra", e.Borders.Extra, at+"/extra")))
 	case Ratio:
 		return working(key, l, weightSource, explain.Sum(top,
-			explain.Times(top, explain.T("ratio", e.Borders.Ratio, at+"/ratio_ppm"))))
+			explain.Times(top, explain.T("ratio", e.Borders.Ratio, at+"/ratio"))))
 	}
 	across := e.axis(true)
 	left, window, right := across.side(group, true), across.windowTerm(), across.side(group, false)
@@ -166,24 +166,29 @@ func (e explainer) inBoard(a axis, first bool) (explain.Working, bool) {
 	i := index(first)
 	left := explain.Minus(a.board(), a.windowTerm())
 	if !first {
-		return working("cut", a.cut[i], boardSource, explain.Minus(left, a.side("cut", true)))
+		return working("cut", a.cut[i], explain.Geometry("what the window and the other border leave of the board"),
+			explain.Minus(left, a.side("cut", true)))
+	}
+	weight := e.Borders.weightInBoard(e.l.Window, e.l.Cover.Sum())
+	if a.name == "width" || weight == Unweighted {
+		return working("cut", a.cut[i], explain.Geometry("the window in the middle of the board"), explain.Half(left))
 	}
 	at := e.at.Mat + "/borders"
-	if a.name == "height" {
-		switch e.Borders.Weight {
-		case Extra:
-			return working("cut", a.cut[i], weightSource,
-				explain.Half(explain.Minus(left, explain.T("extra", e.Borders.Extra, at+"/extra"))))
-		case Ratio:
-			both := explain.Sum(explain.Const(2*explain.Whole), explain.T("ratio", e.Borders.Ratio, at+"/ratio_ppm"))
-			return working("cut", a.cut[i], weightSource, explain.Quot(left, explain.Const(explain.Whole), both))
-		case Optical:
-			across := e.axis(true)
-			return working("cut", a.cut[i], opticalSource, explain.Quot(left,
-				explain.Sum(across.board(), across.windowTerm()), explain.Times(explain.N(4), across.board())))
-		}
+	seen := explain.Minus(left, a.side("cover", true), a.side("cover", false))
+	source, formula := weightSource, explain.Expr{}
+	switch weight {
+	case Extra:
+		formula = explain.Half(explain.Minus(seen, explain.T("extra", e.Borders.Extra, at+"/extra")))
+	case Ratio:
+		both := explain.Sum(explain.Const(2*explain.Whole), explain.T("ratio", e.Borders.Ratio, at+"/ratio"))
+		formula = explain.Quot(seen, explain.Const(explain.Whole), both)
+	default:
+		across := e.axis(true)
+		board := explain.Minus(across.board(), across.side("cover", true), across.side("cover", false))
+		source = opticalSource
+		formula = explain.Quot(seen, explain.Sum(board, across.windowTerm()), explain.Times(explain.N(4), board))
 	}
-	return working("cut", a.cut[i], explain.Geometry("the window in the middle of the board"), explain.Half(left))
+	return working("cut", a.cut[i], source, explain.Sum(formula, a.side("cover", true)))
 }
 
 func (e explainer) seated(a axis, first bool) (explain.Working, bool) {

@@ -14,6 +14,7 @@ func FuzzLay(f *testing.F) {
 	const nothing, longest = int64(0), int64(explain.MaxLength)
 	f.Add(byte(0), int64(in("11 3/8")), int64(in("15 1/4")), int64(in("1/8")), int64(in("2 1/2")), int64(in("3")), int64(in("1/4")), int64(in("1/8")), nothing)
 	f.Add(byte(13), longest, longest, nothing, longest, longest, longest, longest, int64(mat.MaxRatio))
+	f.Add(byte(33), int64(1000), longest, int64(10), int64(1), int64(995), nothing, nothing, nothing) // a find: hardly any board to center on
 	f.Add(byte(35), int64(1), int64(1), nothing, int64(1), int64(3), int64(1), int64(3), int64(7))
 	f.Add(byte(14), int64(-1)<<63, int64(1)<<62, int64(-1), int64(-1)<<63, int64(-1)<<63, int64(1)<<62, int64(-1)<<63, int64(-1)<<63)
 	f.Fuzz(func(t *testing.T, way byte, width, height, each, border, other, lip, allowance, extra int64) {

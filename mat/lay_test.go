@@ -94,7 +94,8 @@ func TestWindow(t *testing.T) {
 // common practice; the optical rows are held against the construction in
 // optical_test.go and were worked here by hand: the visible board is 16 1/8
 // wide, 2 1/2 x (3 x 16 1/8 - 11 1/8) / (16 1/8 + 11 1/8) = 2.5 x 37.25 / 27.25;
-// in the board of 16 x 20, (16 + 11 1/8) x 5 / 64 = 2.119140625.
+// of the board of 16 x 20, 15 5/8 x 19 5/8 is seen, and of its top border
+// (15 5/8 + 11 1/8) x 4 5/8 / (4 x 15 5/8) = 1.9795, under the lip 3/16 more.
 func TestBorders(t *testing.T) {
 	rows := []struct {
 		by          mat.BordersBy
@@ -112,8 +113,8 @@ func TestBorders(t *testing.T) {
 		{mat.ByCut, mat.Optical, "2 1/2", "86.802752 mm", "2 1/2", "2 1/2"},
 		{mat.ByBoard, mat.Unweighted, "2 1/2", "2 1/2", "2 7/16", "2 7/16"},
 		{mat.ByBoard, mat.Extra, "2 3/16", "2 13/16", "2 7/16", "2 7/16"},
-		{mat.ByBoard, mat.Ratio, "52.916667 mm", "74.083333 mm", "2 7/16", "2 7/16"}, // 5 x 100/240 and the rest
-		{mat.ByBoard, mat.Optical, "53.826172 mm", "73.173828 mm", "2 7/16", "2 7/16"},
+		{mat.ByBoard, mat.Ratio, "53.710417 mm", "73.289583 mm", "2 7/16", "2 7/16"}, // 4 5/8 x 100/240 and 3/16
+		{mat.ByBoard, mat.Optical, "55.0418 mm", "71.9582 mm", "2 7/16", "2 7/16"},
 	}
 	for _, row := range rows {
 		m, g := worked()

@@ -37,7 +37,7 @@ func (m Mat) Lay(g Given) Layout {
 
 	switch m.Borders.By {
 	case ByBoard:
-		l.Cut = m.Borders.inBoard(l.Window)
+		l.Cut = m.Borders.inBoard(l.Window, l.Cover)
 		l.Visible = l.Cut.Minus(l.Cover)
 	case ByCut:
 		l.Cut = m.Borders.weighted(l.Window.Width)
@@ -72,13 +72,15 @@ func (w Window) size(g Given) measure.Size {
 // middle of its play: half of lip + lip - allowance each. The odd nanometer
 // goes right and down.
 func Cover(lip measure.Sides, allowance measure.Length) measure.Sides {
-	var c measure.Sides
-	width, height := lip.Left+lip.Right-allowance, lip.Top+lip.Bottom-allowance
-	c.Left, _ = width.Half()
-	c.Right = width - c.Left
-	c.Top, _ = height.Half()
-	c.Bottom = height - c.Top
-	return c
+	return Shared(lip.Sum().Grown(-allowance))
+}
+
+// Shared divides what both sides of each dimension have together between them.
+// The odd nanometer goes right and down.
+func Shared(both measure.Size) measure.Sides {
+	left, odd := both.Width.Half()
+	top, rest := both.Height.Half()
+	return measure.Sides{Left: left, Right: left + odd, Top: top, Bottom: top + rest}
 }
 
 // weighted is the four borders as given, with the bottom one by its weight.
@@ -95,24 +97,40 @@ func (b Borders) weighted(window measure.Length) measure.Sides {
 	return s
 }
 
-// inBoard is the four borders of a window in a given board.
-func (b Borders) inBoard(window measure.Size) measure.Sides {
+// inBoard is the four borders of a window in a given board. Weighted ones are
+// weighted as they are seen, on what the lip leaves of the board.
+func (b Borders) inBoard(window measure.Size, cover measure.Sides) measure.Sides {
 	var s measure.Sides
 	width, height := b.Board.Width-window.Width, b.Board.Height-window.Height
 	s.Left, _ = width.Half()
 	s.Right = width - s.Left
-	switch b.Weight {
+	covered := cover.Sum()
+	seen := height - covered.Height
+	switch b.weightInBoard(window, covered) {
 	case Extra:
-		s.Top, _ = (height - b.Extra).Half()
+		s.Top, _ = (seen - b.Extra).Half()
+		s.Top += cover.Top
 	case Ratio:
-		s.Top, _ = height.Scale(whole, 2*whole+int64(b.Ratio))
+		s.Top, _ = seen.Scale(whole, 2*whole+int64(b.Ratio))
+		s.Top += cover.Top
 	case Optical:
-		s.Top = OpticalTop(b.Board, window)
+		s.Top = cover.Top + OpticalTop(measure.Size{
+			Width: b.Board.Width - covered.Width, Height: b.Board.Height - covered.Height,
+		}, window)
 	default:
 		s.Top, _ = height.Half()
 	}
 	s.Bottom = height - s.Top
 	return s
+}
+
+// weightInBoard is the weight, none where the lip leaves too little of the board
+// to find the window's optical center on.
+func (b Borders) weightInBoard(window, covered measure.Size) Weight {
+	if b.Weight == Optical && b.Board.Width-covered.Width <= window.Width {
+		return Unweighted
+	}
+	return b.Weight
 }
 
 // FromBack returns how far the left edge of a window lies from the left edge

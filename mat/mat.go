@@ -54,8 +54,8 @@ type Borders struct {
 	Weight Weight `json:"weight"`
 	// Extra is what [Extra] adds to the top border.
 	Extra measure.Length `json:"extra"`
-	// Ratio is what [Ratio] adds to the top border, as a part of it.
-	Ratio explain.Ratio `json:"ratio_ppm"`
+	// Ratio is what [Ratio] adds to the top border, as a part of it: "20 %".
+	Ratio explain.Ratio `json:"ratio"`
 	// Board is the size of the board where it is given.
 	Board measure.Size `json:"board,omitzero"`
 }
@@ -76,8 +76,8 @@ func (BordersBy) Choices() []string {
 }
 
 // A Weight is a way to make the bottom border wider than the top one. It works
-// on the borders as they are given: on seen ones by [ByVisible], on cut ones
-// by [ByCut] and [ByBoard].
+// on the borders as they are seen by [ByVisible] and [ByBoard], and on those that
+// are cut by [ByCut].
 type Weight string
 
 // The ways to weight the bottom border.
@@ -115,7 +115,7 @@ type Given struct {
 // that lies at path art.
 func (m Mat) Check(c *explain.Checker, at explain.Path, g Given, art explain.Path) {
 	c.Text(at+"/name", m.Name)
-	c.Positive(at+"/thickness", m.Thickness)
+	c.Measured(at+"/thickness", m.Thickness)
 
 	window := at + "/window"
 	c.Choice(window+"/by", string(m.Window.By), m.Window.By.Choices())
@@ -131,8 +131,12 @@ func (m Mat) checkOverlap(c *explain.Checker, window explain.Path, g Given, art 
 	if m.Window.By != ByOverlap || !c.Clean(window+"/by", window+"/each_side", art+"/width", art+"/height") {
 		return
 	}
-	smallest := min(g.Least.Width, g.Least.Height)
-	c.Length(window+"/each_side", m.Window.EachSide, 0, (smallest-1)/2)
+	if smallest := min(g.Least.Width, g.Least.Height); 2*m.Window.EachSide >= smallest {
+		c.Add(explain.Problem{
+			Code: explain.OutOfRange, Path: window + "/each_side", Given: c.Write(m.Window.EachSide), Offset: -1,
+			Accepted: c.Write(0) + " to less than half of the art's shorter side, " + c.Write(smallest),
+		})
+	}
 }
 
 func (b Borders) check(c *explain.Checker, at explain.Path) {
@@ -143,6 +147,6 @@ func (b Borders) check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/bottom", b.Bottom)
 	c.Choice(at+"/weight", string(b.Weight), b.Weight.Choices())
 	c.NotNegative(at+"/extra", b.Extra)
-	c.Number(at+"/ratio_ppm", int64(b.Ratio), 0, int64(MaxRatio))
+	c.Ratio(at+"/ratio", b.Ratio, 0, MaxRatio)
 	c.GivenSize(at+"/board", b.Board, b.By == ByBoard)
 }

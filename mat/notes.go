@@ -12,6 +12,8 @@ const (
 	NoBorder      explain.Code = "mat.no_border"
 	OffBoard      explain.Code = "mat.off_board"
 	BottomNarrow  explain.Code = "mat.bottom_narrow"
+	ThickOverlap  explain.Code = "mat.thick_overlap"
+	NoWeight      explain.Code = "mat.no_weight"
 	CautionBlades explain.Code = "caution.mat_blade"
 )
 
@@ -45,6 +47,12 @@ func (m Mat) appendOverlap(notes []explain.Note, g Given, l Layout, at Places) [
 			change.To = explain.Of(overlap)
 		}
 		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, l.Covered.Width, change, at)
+	case ByGap:
+		if m.Window.EachSide > 0 {
+			return notes
+		}
+		change := explain.Change{Path: at.Mat + "/window/each_side", To: explain.Of(max(g.Overlap, thinOverlap)), Bound: explain.AtLeast}
+		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, 0, change, at)
 	case BySize:
 		notes = m.appendGivenWindow(notes, "/width", g, g.Least.Width, l.Window.Width, l.Covered.Width, at)
 		notes = m.appendGivenWindow(notes, "/height", g, g.Least.Height, l.Window.Height, l.Covered.Height, at)
@@ -63,12 +71,14 @@ func (m Mat) appendGivenWindow(notes []explain.Note, axis explain.Path, g Given,
 // appendCovered notes an overlap that is missing or thin; a change without a
 // value is none.
 func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered measure.Length, change explain.Change, at Places) []explain.Note {
-	if covered >= thinOverlap {
-		return notes
-	}
 	n := explain.Note{Level: explain.Advice, Code: ThinOverlap, Path: at.Worked + "/covered" + axis}
-	if covered <= 0 {
+	switch {
+	case covered <= 0:
 		n.Level, n.Code = explain.Warning, FallsThrough
+	case covered > art/4: // more than half of it under the mat
+		n.Code, change = ThickOverlap, explain.Change{}
+	case covered >= thinOverlap:
+		return notes
 	}
 	n.Values = []explain.Term{
 		explain.NewTerm("window", window, at.Worked+"/window"+axis),
@@ -83,6 +93,11 @@ func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered
 
 // appendBorders looks at what is left of the borders.
 func (m Mat) appendBorders(notes []explain.Note, g Given, l Layout, at Places) []explain.Note {
+	if b := m.Borders; b.Weight == Extra && b.Extra == 0 {
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoWeight, Path: at.Mat + "/borders/extra"})
+	} else if b.Weight == Ratio && b.Ratio == 0 {
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoWeight, Path: at.Mat + "/borders/ratio"})
+	}
 	cut, side := least(l.Cut)
 	if cut < 0 {
 		return append(notes, explain.Note{
@@ -139,7 +154,7 @@ func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
 			dimension, window = "height", l.Window.Height
 		}
 		change.Path = at.Mat + "/borders/board/" + explain.Path(dimension)
-		change.To = explain.Of(window + m.Borders.both(dimension, g.Border+cover+measure.Nanometer))
+		change.To = explain.Of(window + 2*max(cover, 0) + m.Borders.both(dimension, g.Border+measure.Nanometer))
 	}
 	return []explain.Change{change}
 }
@@ -195,9 +210,9 @@ func (m Mat) Unused(usual Mat) []explain.Path {
 	idle("/borders/right", sides, b.Right, usual.Borders.Right)
 	idle("/borders/top", sides, b.Top, usual.Borders.Top)
 	idle("/borders/bottom", sides && b.Weight == Unweighted, b.Bottom, usual.Borders.Bottom)
-	idle("/borders/extra", b.Weight == Extra, b.Extra, 0)
+	idle("/borders/extra", b.Weight == Extra, b.Extra, usual.Borders.Extra)
 	if b.Weight != Ratio && b.Ratio != 0 {
-		unused = append(unused, "/borders/ratio_ppm")
+		unused = append(unused, "/borders/ratio")
 	}
 	idle("/borders/board/width", b.By == ByBoard, b.Board.Width, 0)
 	idle("/borders/board/height", b.By == ByBoard, b.Board.Height, 0)

@@ -76,9 +76,9 @@ func TestSheetCheck(t *testing.T) {
 	}{
 		{"as it is", func(*molding.Sheet) {}, nil},
 		{"no material", func(s *molding.Sheet) { s.Material = "" }, []string{"/backing/material not_a_choice"}},
-		{"case", func(s *molding.Sheet) { s.Material = "Foam Board" }, []string{"/backing/material wrong_case"}},
+		{"case", func(s *molding.Sheet) { s.Material = "Foam_Board" }, []string{"/backing/material wrong_case"}},
 		{"name", func(s *molding.Sheet) { s.Name = "a\u202eb" }, []string{"/backing/name text_control"}},
-		{"no thickness", func(s *molding.Sheet) { s.Thickness = 0 }, []string{"/backing/thickness out_of_range"}},
+		{"no thickness", func(s *molding.Sheet) { s.Thickness = 0 }, []string{"/backing/thickness missing"}},
 		{"too thick", func(s *molding.Sheet) { s.Thickness = most + 1 }, []string{"/backing/thickness out_of_range"}},
 		{"negative clearance", func(s *molding.Sheet) { s.Clearance = -1 }, []string{"/backing/clearance out_of_range"}},
 		{"clearance too much", func(s *molding.Sheet) { s.Clearance = most + 1 }, []string{"/backing/clearance out_of_range"}},

@@ -117,7 +117,7 @@ func (f Frame) ExplainFit(opening measure.Size, c Cut, figure, part, worked expl
 	switch segments[0] {
 	case "size":
 		if c.Given() {
-			w, ok = working("size", pick(c.Size, name), explain.CommonPractice("as given"),
+			w, ok = working("size", pick(c.Size, name), explain.AsGiven(),
 				explain.T("given", pick(c.Size, name), part+explain.Path("/size/"+name)))
 		} else {
 			w, ok = working("size", pick(fit.Size, name), cutSource, explain.Minus(room, explain.Most(allowance, clearance)))

@@ -15,7 +15,7 @@ type Frame struct {
 	Face measure.Length `json:"face" order:"required"`
 	// Lip is how far the molding covers the package.
 	Lip measure.Length `json:"lip" order:"required"`
-	// Rabbet is the depth of the rabbet behind the lip; 0 is none.
+	// Rabbet is the depth of the rabbet behind the lip; 0 where it is not known.
 	Rabbet measure.Length `json:"rabbet"`
 	// Allowance is the total play of the package per dimension, both sides
 	// together.
@@ -31,8 +31,8 @@ func (f Frame) Check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/allowance", f.Allowance)
 	if c.Clean(at+"/face", at+"/lip") && f.Lip >= f.Face { // no wood would be left
 		c.Add(explain.Problem{
-			Code: explain.OutOfRange, Path: at + "/lip", Given: f.Lip.String(), Offset: -1,
-			Accepted: "0 mm to less than the face, " + f.Face.String(),
+			Code: explain.OutOfRange, Path: at + "/lip", Given: c.Write(f.Lip), Offset: -1,
+			Accepted: c.Write(0) + " to less than the face, " + c.Write(f.Face),
 		})
 	}
 }

@@ -10,6 +10,7 @@ const (
 	CautionSaw   explain.Code = "caution.saw"
 	NoAllowance  explain.Code = "fit.no_allowance"
 	NothingSeen  explain.Code = "fit.nothing_seen"
+	WideFace     explain.Code = "fit.wide_face"
 	DoesNotGoIn  explain.Code = "fit.does_not_go_in"
 	NoPlay       explain.Code = "fit.no_play"
 	Tight        explain.Code = "fit.tight"
@@ -38,6 +39,15 @@ func (f Frame) Notes(r Rectangle, usual measure.Length, at Places) []explain.Not
 			})
 		}
 	}
+	if largest := max(r.Package.Width, r.Package.Height); f.Face > largest {
+		notes = append(notes, explain.Note{
+			Level: explain.Advice, Code: WideFace, Path: at.Frame + "/face",
+			Values: []explain.Term{
+				explain.NewTerm("face", f.Face, at.Frame+"/face"),
+				explain.NewTerm("package", largest, ""),
+			},
+		})
+	}
 	if f.Allowance > 0 {
 		return notes
 	}
@@ -57,6 +67,9 @@ type Lying struct {
 	Part, Worked explain.Path
 	// Bite is the hold below which the notes advise otherwise.
 	Bite measure.Length
+	// Grows is a part that needs its clearance: less of it is no way to hold the
+	// part better.
+	Grows bool
 }
 
 // FitNotes says whether a part goes in and stays in, once per dimension in
@@ -127,12 +140,13 @@ func (f Frame) holdBetter(axis explain.Path, opening, play, bite measure.Length,
 	case most < leastPlay: // nothing can be cut that close
 	case l.Cut.Given() && most >= l.Cut.Play(f.Allowance):
 		changes = append(changes, explain.Change{Path: l.Part + "/size" + axis, To: explain.Of(opening - most), Bound: explain.AtLeast})
-	case !l.Cut.Given() && l.Cut.Clearance > f.Allowance && most >= f.Allowance:
+	case !l.Cut.Given() && !l.Grows && l.Cut.Clearance > f.Allowance && most >= f.Allowance:
 		changes = append(changes, explain.Change{Path: l.Part + "/clearance", To: explain.Of(most), Bound: explain.AtMost})
 	case !l.Cut.Given() && most >= l.Cut.Clearance && play == f.Allowance:
 		changes = append(changes, explain.Change{Path: at.Frame + "/allowance", To: explain.Of(most), Bound: explain.AtMost})
 	}
-	if lip := f.Lip + wanted - bite; lip < f.Face {
+	// Nobody changes the molding for a part that was cut too small.
+	if lip := f.Lip + wanted - bite; lip < f.Face && !l.Cut.Given() {
 		changes = append(changes, explain.Change{Path: at.Frame + "/lip", To: explain.Of(lip), Bound: explain.AtLeast})
 	}
 	return changes

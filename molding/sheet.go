@@ -24,7 +24,7 @@ type SheetMaterial string
 // The materials of mounts and backings.
 const (
 	Board      SheetMaterial = "board"      // mat board, museum board
-	FoamBoard  SheetMaterial = "foam board" // paper-faced foam
+	FoamBoard  SheetMaterial = "foam_board" // paper-faced foam
 	Corrugated SheetMaterial = "corrugated" // corrugated board or plastic
 	Plywood    SheetMaterial = "plywood"
 	Hardboard  SheetMaterial = "hardboard" // also MDF
@@ -44,6 +44,6 @@ func (SheetMaterial) Choices() []string {
 func (s Sheet) Check(c *explain.Checker, at explain.Path) {
 	c.Choice(at+"/material", string(s.Material), s.Material.Choices())
 	c.Text(at+"/name", s.Name)
-	c.Positive(at+"/thickness", s.Thickness)
+	c.Measured(at+"/thickness", s.Thickness)
 	s.Cut.Check(c, at)
 }

@@ -3,8 +3,9 @@
 //	go run ./examples/ticket [-json] [-working] [-units UNITS] [-fineness STEP] [ORDER.json]
 //
 // Without a file it works the sample order; with "-" it reads an order from
-// standard input. Problems of the order go to standard error, all of them, and
-// the exit status is 1; a piece without problems is on the ticket all the same.
+// standard input. Problems of the order stand on the ticket and go to standard
+// error, all of them, and the exit status is 1; a piece without problems is on
+// the ticket all the same.
 package main
 
 import (
@@ -40,17 +41,17 @@ func run(args []string, in io.Reader, out io.Writer) error {
 	if flags.NArg() > 1 {
 		return fmt.Errorf("one order at a time: given %d files %q", flags.NArg(), flags.Args())
 	}
-	order, problems := read(flags.Arg(0), in)
-	if order.Version == 0 { // nothing could be read
-		return problems
-	}
-	if err := show(&order, *units, *fineness); err != nil {
+	reading, err := read(flags.Arg(0), in)
+	if err != nil {
 		return err
 	}
-	plan, err := framing.Work(order)
-	if problems == nil {
-		problems = err
+	if reading.Order.Version == 0 && len(reading.Problems) > 0 { // nothing to print
+		return reading.Problems
 	}
+	if err := show(&reading.Order, *units, *fineness); err != nil {
+		return err
+	}
+	plan, problems := reading.Work()
 	if err := write(out, plan, *asJSON, *working); err != nil {
 		return err
 	}
@@ -59,25 +60,25 @@ func run(args []string, in io.Reader, out io.Writer) error {
 
 // read reads the order in the named file, "-" for standard input, "" for the
 // sample.
-func read(name string, in io.Reader) (framing.Order, error) {
+func read(name string, in io.Reader) (framing.Reading, error) {
 	var data []byte
 	var err error
 	switch name {
 	case "":
-		return framing.Sample(), nil
+		return framing.Reading{Order: framing.Sample()}, nil
 	case "-":
 		data, err = io.ReadAll(io.LimitReader(in, framing.MaxOrderBytes+1))
 	default:
 		data, err = os.ReadFile(name)
 	}
 	if err != nil {
-		return framing.Order{}, err
+		return framing.Reading{}, err
 	}
-	return framing.Read(data)
+	return framing.NewReading(data), nil
 }
 
 // manners are the short names of -units.
-var manners = map[string]framing.As{"in": framing.AsFraction, "ft": framing.AsFeet, "mm": framing.AsMetric}
+var manners = map[string]framing.As{"in": framing.AsFraction, "ft": framing.AsFeet, "mm": framing.AsMetric, "cm": framing.AsMetric}
 
 // show changes how the order shows its lengths.
 func show(o *framing.Order, units, fineness string) error {
@@ -103,7 +104,11 @@ func show(o *framing.Order, units, fineness string) error {
 		o.Show.Fineness = step
 	}
 	if _, err := o.Show.Format(); err != nil {
-		return fmt.Errorf("-fineness: %w", err)
+		var steps []string
+		for _, step := range measure.Steps(o.Show.As.Style()) {
+			steps = append(steps, string(measure.Format{Style: o.Show.As.Style(), Step: step}.AppendExact(nil, step)))
+		}
+		return fmt.Errorf("-fineness: given %q; accepted: %s", fineness, strings.Join(steps, ", "))
 	}
 	return nil
 }

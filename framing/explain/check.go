@@ -30,6 +30,9 @@ const (
 // A Checker gathers the problems of an order while its rooms look through
 // their fields. The zero Checker is ready to use.
 type Checker struct {
+	// Format is how lengths are written in problems: exactly, in its manner.
+	Format measure.Format
+
 	problems Problems
 	bad      map[Path]bool // paths with a problem; true where nothing could be read
 	more     bool
@@ -108,15 +111,15 @@ func (c *Checker) Length(at Path, l, least, most measure.Length) {
 	if l >= least && l <= most {
 		return
 	}
-	from := least.String()
+	from := c.Write(least)
 	if least == measure.Nanometer {
-		from = "more than 0 mm"
+		from = "more than " + c.Write(0)
 	}
-	c.Add(Problem{
-		Code: OutOfRange, Path: at, Given: l.String(), Offset: -1,
-		Accepted: from + " to " + most.String(),
-	})
+	c.Add(Problem{Code: OutOfRange, Path: at, Given: c.Write(l), Accepted: from + " to " + c.Write(most), Offset: -1})
 }
+
+// Write writes a length as the problems do.
+func (c *Checker) Write(l measure.Length) string { return string(c.Format.AppendExact(nil, l)) }
 
 // Positive checks that l is more than nothing and no longer than [MaxLength].
 func (c *Checker) Positive(at Path, l measure.Length) {
@@ -125,6 +128,9 @@ func (c *Checker) Positive(at Path, l measure.Length) {
 
 // NotNegative checks that l is nothing or more and no longer than [MaxLength].
 func (c *Checker) NotNegative(at Path, l measure.Length) { c.Length(at, l, 0, MaxLength) }
+
+// Measured checks a length that has to be measured: nothing is [Missing].
+func (c *Checker) Measured(at Path, l measure.Length) { c.givenLength(at, l, true) }
 
 // GivenSize checks a size that an order may give. Where it counts, a dimension
 // of nothing is [Missing]: it was left out, or means as much.
@@ -139,6 +145,16 @@ func (c *Checker) givenLength(at Path, l measure.Length, counts bool) {
 		return
 	}
 	c.NotNegative(at, l)
+}
+
+// Ratio checks that r lies from least to most, both included.
+func (c *Checker) Ratio(at Path, r, least, most Ratio) {
+	if r < least || r > most {
+		c.Add(Problem{
+			Code: OutOfRange, Path: at, Given: r.String(), Offset: -1,
+			Accepted: least.String() + " to " + most.String(),
+		})
+	}
 }
 
 // Number checks that n lies from least to most, both included.

@@ -72,7 +72,7 @@ func fill(dst []byte, template string, terms []Term, f measure.Format) []byte {
 			template = rest
 			continue
 		}
-		dst = terms[i].Value.appendReadable(dst, f)
+		dst = terms[i].Value.AppendReadable(dst, f)
 		template = after
 	}
 }

@@ -25,13 +25,20 @@ type Problem struct {
 // Error says the problem in one line: where, what is wrong, what was given,
 // what is accepted.
 func (p Problem) Error() string {
-	var b strings.Builder
 	where := string(p.Path)
-	if where == "" {
+	switch {
+	case where == "":
 		where = "order"
+	case strings.ContainsFunc(where, isControl):
+		where = strconv.Quote(where)
 	}
-	b.WriteString(where)
-	b.WriteString(": ")
+	return where + ": " + p.Explanation()
+}
+
+// Explanation says the problem without where it is, for one who says that in
+// another way.
+func (p Problem) Explanation() string {
+	var b strings.Builder
 	b.WriteString(English(string(p.Code)))
 	if p.Given != "" {
 		b.WriteString(": given ")
@@ -116,6 +123,7 @@ const (
 	WrongType    Code = "wrong_type"    // a number for a string, and the like
 	NotAChoice   Code = "not_a_choice"  // a word that is not in the list
 	NotAMeasure  Code = "not_a_measure" // text that measure cannot read
+	NotARatio    Code = "not_a_ratio"   // text that is no ratio in percent
 	NotADate     Code = "not_a_date"    // not a day of the calendar as YYYY-MM-DD
 	OutOfRange   Code = "out_of_range"  // a number outside what makes sense
 	TextTooLong  Code = "text_too_long" // more bytes than a name may have

@@ -10,6 +10,7 @@ const (
 	Computed  Status = "C"  // follows exactly from a stated formula
 	Practice  Status = "P"  // common practice in the trade, no single source
 	Memory    Status = "M"  // from memory; not to be taken as verified
+	Decided   Status = "D"  // not a formula: the order says so
 )
 
 // A Source is where a figure or a formula comes from.
@@ -29,6 +30,9 @@ func (s Source) String() string {
 	}
 	return text + " (" + string(s.Status) + ")"
 }
+
+// AsGiven is the source of a figure that the order gives.
+func AsGiven() Source { return Source{Title: "as given", Status: Decided} }
 
 // Geometry is the source of a formula that follows from how the parts lie.
 func Geometry(place string) Source { return Source{"plane geometry", place, Computed} }

@@ -22,21 +22,6 @@ const (
 	CountKind       // a plain number
 )
 
-// A Ratio is a proportion in parts per million: 200,000 is a fifth.
-type Ratio int64
-
-// Common ratios.
-const (
-	PartPerMillion Ratio = 1
-	Percent              = 10_000 * PartPerMillion
-	Whole                = 100 * Percent
-)
-
-// String writes the ratio in percent, exactly: "15.3846 %".
-func (r Ratio) String() string {
-	return string(append(appendFixed(nil, int64(r), 4), " %"...))
-}
-
 // A Value is one integer with its kind: a length of so many nanometers, an
 // angle of so many nanodegrees. Values compare with ==.
 type Value struct {
@@ -92,11 +77,11 @@ func (v Value) Append(dst []byte, f measure.Format) []byte {
 	return strconv.AppendInt(dst, v.N, 10)
 }
 
-// appendReadable writes v for a sentence: exactly where that is short, else a
+// AppendReadable writes v for someone to read, in the manner of f: exactly where that is short, else a
 // length as "about" so many thousandths of an inch or tenths of a millimeter,
 // and an area as "about" so many tenths of a square foot or hundredths of a
 // square meter.
-func (v Value) appendReadable(dst []byte, f measure.Format) []byte {
+func (v Value) AppendReadable(dst []byte, f measure.Format) []byte {
 	inches := f.Unit() == measure.Inches
 	if v.Kind == AreaKind {
 		return appendArea(dst, measure.Area(v.N), inches)

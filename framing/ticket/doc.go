@@ -6,6 +6,7 @@
 // is exactly; last, what to mind and what most framers would do otherwise. With
 // [Options].Working every figure follows with how it came to be.
 //
-// The ticket reads a plan and computes nothing: every number on it stands in
-// the plan.
+// The ticket reads a plan and does no trade math: its numbers stand in the plan,
+// and it only counts pieces. A plan with problems says so first, and piece by
+// piece: nothing is to be cut from it.
 package ticket

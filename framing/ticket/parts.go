@@ -2,6 +2,7 @@ package ticket
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -10,15 +11,15 @@ import (
 
 // mat writes the cuts of a mat in the order of work: the board, the line on
 // its back, the window.
-func (t *writer) mat(p *framing.PiecePlan) {
+func (t *writer) mat(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	m := &p.Mat
-	t.row("blank", t.size(m.Blank))
-	t.row("window", t.size(m.Window))
+	t.row("blank", t.size(m.Blank), pieces(p.Quantity))
+	t.row("window", t.size(m.Window), pieces(p.Quantity))
 	t.row("on the back, from", "the left ", m.Back.Left.Text(), ", the top ", m.Back.Top.Text())
 	t.borders("borders as cut", m.Cut)
 	t.borders("borders as seen", m.Visible)
 	t.row("once seated", "top ", m.Seated.Top.Text(), ", bottom ", m.Seated.Bottom.Text())
-	t.row(coverLabel(m.Covered.Width.Shown), t.coveredText(m))
+	t.row(coverLabel(m.Covered.Width.Shown), t.coveredText(m), t.usual(at+"/window/each_side"))
 }
 
 // coverLabel names what Covered is: an overlap, or a gap.
@@ -30,11 +31,11 @@ func coverLabel(covered measure.Length) string {
 }
 
 // coveredText says each side and, since the two are easily taken for one
-// another, how much that is in all.
+// another, how much that is in total.
 func (t *writer) coveredText(m *framing.MatPlan) string {
 	each := func(f framing.Figure) string {
 		l := max(f.Shown, -f.Shown)
-		return t.given(l) + " each side (" + t.given(2*l) + " in all)"
+		return t.given(l) + " each side (" + t.given(2*l) + " total)"
 	}
 	w, h := each(m.Covered.Width), each(m.Covered.Height)
 	if w == h {
@@ -71,11 +72,11 @@ func sides(s [4]string) string {
 }
 
 // rails writes what to cut of the molding.
-func (t *writer) rails(p *framing.PiecePlan, order *framing.Piece) {
+func (t *writer) rails(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	f := &p.Frame
 	t.row("molding", "face ", t.given(order.Frame.Face), ", lip ", t.given(order.Frame.Lip),
 		", rabbet ", t.rabbetDepth(order.Frame.Rabbet))
-	t.row("allowance", t.given(order.Frame.Allowance), " in all")
+	t.row("allowance", t.given(order.Frame.Allowance), " total", t.usual(at+"/allowance"))
 	t.rail("top and bottom", f.Horizontal, 2*p.Quantity)
 	t.rail("sides", f.Vertical, 2*p.Quantity)
 	t.row("both ends", f.Horizontal.Saw.Text(), " on the saw's scale, from square; ",
@@ -83,7 +84,20 @@ func (t *writer) rails(p *framing.PiecePlan, order *framing.Piece) {
 	t.row("opening", t.size(f.Opening))
 	t.row("sight size", t.size(f.Sight))
 	t.row("outside", t.size(f.Outside))
-	t.row("molding, a frame", t.one(f.Footage))
+	t.row("in the rails", t.run(f.Footage.Shown), " a frame, without kerfs and waste")
+	if p.Quantity > 1 {
+		t.row("", t.run(measure.Length(p.Quantity)*f.Footage.Shown), " for all ", strconv.Itoa(p.Quantity))
+	}
+}
+
+// run writes a length of molding as it is bought: by the foot, or in
+// millimeters.
+func (t *writer) run(l measure.Length) string {
+	f := t.format
+	if f.Style == measure.Fraction {
+		f.Style = measure.FeetInches
+	}
+	return string(explain.Of(l).AppendReadable(nil, f))
 }
 
 func (t *writer) rail(label string, r framing.RailPlan, count int) {
@@ -99,15 +113,26 @@ func (t *writer) rabbetDepth(l measure.Length) string {
 }
 
 // rabbet writes the parts that lie in the rabbet, from the front.
-func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece) {
+func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	for _, l := range p.Layers {
 		t.row(string(l.Part), t.size(l.Size), made(l))
-		t.row("", "play ", l.Play.Text(), "; lip holds ", l.Bite.Text())
+		t.row("", lies("play ", "too large by ", l.Play), "; ", lies("lip holds ", "clear of the lip by ", l.Bite))
+		if l.Part == framing.ArtLayer && order.Art.Varies != (measure.Size{}) {
+			t.row("", "the play where it is largest, the hold where it is smallest")
+		}
 		if of := t.madeOf(l.Part, order); of != "" {
-			t.row("", of)
+			t.row("", of, t.usual((at + "/" + explain.Path(l.Part) + "/thickness")))
 		}
 	}
-	d := &p.Depth
+	t.depth(&p.Depth, order)
+}
+
+// depth writes how thick everything is together and what that leaves.
+func (t *writer) depth(d *framing.DepthPlan, order *framing.Piece) {
+	if order.Art.Kind != framing.Paper && order.Art.Thickness == 0 {
+		t.row("package", t.one(d.Package), " and the art, whose thickness is not given")
+		return
+	}
 	t.row("package", t.one(d.Package), " thick")
 	switch {
 	case order.Frame.Rabbet == 0:
@@ -117,6 +142,30 @@ func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece) {
 		t.row("clear behind it", t.one(d.Clear))
 	}
 	t.row("rabbet wanted", t.one(d.Wanted), " or more")
+}
+
+// lies says both dimensions of a play or a hold, or what it is where it is less
+// than nothing.
+func lies(good, bad string, s framing.SizeFigure) string {
+	if s.Width.Shown >= 0 && s.Height.Shown >= 0 {
+		return good + s.Text()
+	}
+	one := func(name string, f framing.Figure) string {
+		text := f.Text()
+		if less, ok := strings.CutPrefix(text, "-"); ok {
+			return bad + less + name
+		}
+		return good + text + name
+	}
+	return one(" across", s.Width) + ", " + one(" upright", s.Height)
+}
+
+// pieces counts equal parts.
+func pieces(quantity int) string {
+	if quantity == 1 {
+		return ""
+	}
+	return "  " + strconv.Itoa(quantity) + " of them"
 }
 
 func made(l framing.LayerPlan) string {
@@ -129,39 +178,18 @@ func made(l framing.LayerPlan) string {
 	return "  as given"
 }
 
+// word is a choice as one says it.
+func word(choice string) string { return strings.ReplaceAll(choice, "_", " ") }
+
 // madeOf says what a pane or a sheet is made of.
 func (t *writer) madeOf(p framing.LayerPart, order *framing.Piece) string {
 	switch p {
 	case framing.GlazingLayer:
-		return string(order.Glazing.Material) + title(order.Glazing.Name) + ", " + t.given(order.Glazing.Thickness)
+		return word(string(order.Glazing.Material)) + title(order.Glazing.Name) + ", " + t.thick(order.Glazing.Thickness)
 	case framing.MountLayer:
-		return string(order.Mount.Material) + title(order.Mount.Name) + ", " + t.given(order.Mount.Thickness)
+		return word(string(order.Mount.Material)) + title(order.Mount.Name) + ", " + t.thick(order.Mount.Thickness)
 	case framing.BackingLayer:
-		return string(order.Backing.Material) + title(order.Backing.Name) + ", " + t.given(order.Backing.Thickness)
-	}
-	return ""
-}
-
-// subject names the part that a note is about.
-func (t *writer) subject(path explain.Path) string {
-	for i, p := range t.plan.Pieces {
-		rest, ok := path.After((explain.Path("/pieces").Index(i) + "/layers"))
-		if !ok {
-			continue
-		}
-		segments := rest.Segments()
-		if len(segments) == 0 {
-			return ""
-		}
-		if k, err := strconv.Atoi(segments[0]); err == nil && k < len(p.Layers) {
-			return explain.English(string(p.Layers[k].Part)) + ", " + path.Last() + ": "
-		}
-	}
-	if rest, ok := path.After("/order"); ok {
-		if segments := rest.Segments(); len(segments) > 2 && segments[0] == "pieces" {
-			return string(rest[len("/pieces/")+len(segments[1])+1:]) + ": "
-		}
-		return string(rest) + ": "
+		return word(string(order.Backing.Material)) + title(order.Backing.Name) + ", " + t.thick(order.Backing.Thickness)
 	}
 	return ""
 }

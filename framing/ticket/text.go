@@ -1,8 +1,10 @@
 package ticket
 
 import (
+	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -22,11 +24,15 @@ func Text(p framing.Plan, o Options) string {
 	t.format, _ = p.Order.Show.Format() // figures of a plan without a format are exact
 	t.head()
 	for i := range p.Pieces {
+		if i >= len(p.Order.Pieces) {
+			break
+		}
 		t.piece(i)
 		if o.Working {
 			t.workings(i)
 		}
 	}
+	t.cautions()
 	if o.Working {
 		t.defaults()
 	}
@@ -40,12 +46,20 @@ type writer struct {
 	b      strings.Builder
 }
 
-// line writes words, joined as they are.
+// line writes words, joined as they are. What could break the line or drive a
+// terminal is left out: an order with problems can hold anything.
 func (t *writer) line(words ...string) {
 	for _, w := range words {
-		t.b.WriteString(w)
+		t.b.WriteString(strings.Map(printable, w))
 	}
 	t.b.WriteByte('\n')
+}
+
+func printable(r rune) rune {
+	if unicode.IsPrint(r) {
+		return r
+	}
+	return -1
 }
 
 // How wide the columns of names and of shown values are.
@@ -95,11 +109,19 @@ func (t *writer) head() {
 	}
 	t.line(pad("Sizes", 7), "width x height as seen from the front, in ", t.units())
 	t.line(pad("", 7), "shown first, [exact behind it]")
+	if len(t.plan.Defaults) > 0 {
+		t.line(pad("", 7), "(usual): not given, so as the shop usually does")
+	}
 	for _, n := range t.plan.Notes {
 		t.note("* ", n)
 	}
-	if n := len(t.plan.Defaults); n > 0 {
-		t.line(pad("", 7), strconv.Itoa(n), " fields not given: the shop's usual values were taken")
+	if len(t.plan.Problems) > 0 {
+		t.line()
+		t.line("NOT TO BE CUT FROM: the order has problems")
+		for _, p := range t.plan.Problems {
+			p.Path, _ = p.Path.After("/order")
+			t.paragraph("! ", t.subject("/order"+p.Path)+p.Explanation())
+		}
 	}
 }
 
@@ -125,8 +147,12 @@ func (t *writer) piece(i int) {
 		t.line("   not worked out: the order has problems here")
 		return
 	}
-	t.row(string(order.Art.Kind), t.given(order.Art.Width), " x ", t.given(order.Art.Height), t.varies(order.Art.Varies))
+	t.row(string(order.Art.Kind), t.given(order.Art.Width), " x ", t.given(order.Art.Height))
+	if v := order.Art.Varies; v != (measure.Size{}) {
+		t.row("", t.given(v.Width), " x ", t.given(v.Height), " more where it is largest")
+	}
 	t.notes(p.Notes, explain.Warning, "! ")
+	t.notes(p.Notes, explain.Advice, "* ")
 
 	n := 0
 	section := func(name string) {
@@ -135,17 +161,46 @@ func (t *writer) piece(i int) {
 		t.line(strconv.Itoa(n), "  ", name)
 	}
 	if p.Mat != (framing.MatPlan{}) {
-		section("Mat" + title(order.Mat.Name) + ", " + t.given(order.Mat.Thickness) + " thick")
-		t.mat(p)
+		at := t.order(i) + "/mat"
+		section("Mat" + title(order.Mat.Name) + ", " + t.thick(order.Mat.Thickness) + " thick" + t.usual(at+"/thickness"))
+		t.mat(p, order, at)
 	}
 	section("Rails" + title(order.Frame.Molding))
-	t.rails(p, order)
-	section("Rabbet, from the front")
-	t.rabbet(p, order)
-
-	t.notes(p.Notes, explain.Caution, "Mind: ")
-	t.notes(p.Notes, explain.Advice, "* ")
+	t.rails(p, order, t.order(i)+"/frame")
+	section("Rabbet, from the front" + times(p.Quantity))
+	t.rabbet(p, order, t.order(i))
 }
+
+// order is where piece i stands in the plan's order.
+func (t *writer) order(i int) explain.Path { return explain.Path("/order/pieces").Index(i) }
+
+// usual marks a value that was not given.
+func (t *writer) usual(field explain.Path) string {
+	if slices.ContainsFunc(t.plan.Defaults, field.Under) {
+		return " (usual)"
+	}
+	return ""
+}
+
+// cautions writes what to mind, each once for the whole ticket.
+func (t *writer) cautions() {
+	var said []explain.Note
+	for _, p := range t.plan.Pieces {
+		for _, n := range p.Notes {
+			if n.Level != explain.Caution || slices.ContainsFunc(said, func(o explain.Note) bool { return t.says(o) == t.says(n) }) {
+				continue
+			}
+			if len(said) == 0 {
+				t.line()
+				t.line("MIND")
+			}
+			said = append(said, n)
+			t.paragraph("", t.says(n))
+		}
+	}
+}
+
+func (t *writer) says(n explain.Note) string { return n.Text(t.format) }
 
 // title is ": name", nothing where there is none.
 func title(name string) string {
@@ -162,14 +217,17 @@ func times(quantity int) string {
 	return " (make " + strconv.Itoa(quantity) + ")"
 }
 
-// given is a length of the order, exactly as it is.
-func (t *writer) given(l measure.Length) string { return string(t.format.AppendExact(nil, l)) }
+// given is a length to read: exactly where that is short.
+func (t *writer) given(l measure.Length) string {
+	return string(explain.Of(l).AppendReadable(nil, t.format))
+}
 
-func (t *writer) varies(s measure.Size) string {
-	if s == (measure.Size{}) {
-		return ""
+// thick is a thickness, which is known in millimeters as often as in inches.
+func (t *writer) thick(l measure.Length) string {
+	if l%(measure.Millimeter/10) == 0 && l%(measure.Inch/64) != 0 {
+		return l.String()
 	}
-	return ", up to " + t.given(s.Width) + " x " + t.given(s.Height) + " more where it is largest"
+	return t.given(l)
 }
 
 // size is a shown size and behind it the exact one: "5 x 6 7/8   [5 1/16 in x
@@ -207,7 +265,7 @@ func (t *writer) notes(notes []explain.Note, level explain.Level, mark string) {
 // note writes what a note says, which field it is about, and what would mend
 // it.
 func (t *writer) note(mark string, n explain.Note) {
-	text := t.subject(n.Path) + n.Text(t.format)
+	text := t.subject(n.Path) + t.says(n)
 	for i, c := range n.Changes {
 		if i == 0 {
 			text += " Mend: "

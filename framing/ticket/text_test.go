@@ -17,21 +17,21 @@ import (
 var update = flag.Bool("update", false, "renew the golden tickets; look at the diff")
 
 // orders returns the sample orders by name.
-func orders(t *testing.T) map[string]framing.Order {
+func orders(t *testing.T) map[string]framing.Reading {
 	t.Helper()
 	files, err := filepath.Glob("../../testdata/orders/*.json")
 	if err != nil || len(files) < 6 {
 		t.Fatalf("sample orders: %v, %v", files, err)
 	}
-	orders := map[string]framing.Order{"sample": framing.Sample()}
+	orders := map[string]framing.Reading{"sample": {Order: framing.Sample()}}
 	for _, file := range files {
 		data, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
 		}
-		order, err := framing.Read(data)
-		if err != nil {
-			t.Fatalf("%s: %v", file, err)
+		order := framing.NewReading(data)
+		if order.Problems != nil {
+			t.Fatalf("%s: %v", file, order.Problems)
 		}
 		orders[strings.TrimSuffix(filepath.Base(file), ".json")] = order
 	}
@@ -43,7 +43,7 @@ func orders(t *testing.T) map[string]framing.Order {
 func TestGolden(t *testing.T) {
 	for name, order := range orders(t) {
 		t.Run(name, func(t *testing.T) {
-			plan, err := framing.Work(order)
+			plan, err := order.Work()
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -73,7 +73,7 @@ func TestGolden(t *testing.T) {
 // x 15 1/4, overlap 1/8, borders 2 1/2 and 3 at the bottom, lip 1/4, allowance
 // 1/8, face 1 1/4. Source: common practice, worked by hand.
 func TestLinocut(t *testing.T) {
-	plan, err := framing.Work(orders(t)["linocut"])
+	plan, err := orders(t)["linocut"].Work()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -86,7 +86,7 @@ func TestLinocut(t *testing.T) {
 		"sight size":     "16 1/8 x 20 1/2",
 		"opening":        "16 5/8 x 21",
 		"once seated":    "top 2 9/16, bottom 2 15/16",
-		"covers the art": "1/8 in each side (1/4 in in all)",
+		"covers the art": "1/8 in each side (1/4 in total)",
 	} {
 		found := false
 		for _, line := range lines {
@@ -131,8 +131,47 @@ func TestUnworked(t *testing.T) {
 		t.Fatal("no problem")
 	}
 	_, rest, _ := strings.Cut(ticket.Text(plan, ticket.Options{Working: true}), "PIECE 2 of 2: The other one")
+	rest, _, _ = strings.Cut(rest, "\nMIND\n")
 	if want := "\n   not worked out: the order has problems here\n"; rest != want {
 		t.Errorf("got %q, want %q", rest, want)
+	}
+}
+
+// TestProblems: a ticket of an order that was not understood says so before any
+// number, names the field as a framer counts, and has no number of that piece.
+func TestProblems(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"version": 1, "units": "inch", "pieces": [{"art": {"width": "8", "height": "10"}, "frame": {"face": "1", "lip": "1/4"}}]}`:                         "! units: this is none of the choices",
+		`{"version": 1, "units": "in", "pieces": [{"art": {"width": "8", "height": "10"}, "frame": {"face": "1", "lip": "1/4", "rabet": "1/2"}}]}`:           "! frame rabet: there is no such field",
+		`{"version": 1, "units": "in", "pieces": [{"art": {"width": "8", "height": "10"}, "frame": {"face": "1", "lip": "1,250"}}]}`:                         "! frame lip: a comma before exactly three digits",
+		`{"version": 1, "units": "in", "shop": {"points": "-5"}, "pieces": [{"art": {"width": "8", "height": "10"}, "frame": {"face": "1", "lip": "1/4"}}]}`: "! shop points: this is outside",
+	} {
+		plan, err := framing.NewReading([]byte(text)).Work()
+		if err == nil {
+			t.Errorf("no problem in %s", text)
+		}
+		got := ticket.Text(plan, ticket.Options{Working: true})
+		said := strings.Index(got, want)
+		if said < 0 || !strings.Contains(got[:said], "NOT TO BE CUT FROM") || said > strings.Index(got, "PIECE 1") {
+			t.Errorf("no %q at the head of\n%s", want, got)
+		}
+		if _, rest, _ := strings.Cut(got, "PIECE 1 of 1"); !strings.HasPrefix(rest, "\n   not worked out") {
+			t.Errorf("the piece is worked:\n%s", rest)
+		}
+	}
+}
+
+// TestControls: nothing of an order can break a line or drive a terminal.
+func TestControls(t *testing.T) {
+	order := framing.Sample()
+	order.Job, order.Pieces[0].Name = "a\x1b[2Jb\u2028c", "d\n1  Rails: 99\u202ee"
+	plan, _ := framing.Work(order)
+	text := ticket.Text(plan, ticket.Options{})
+	if !strings.Contains(text, "a[2Jbc") || strings.ContainsAny(text, "\x1b\u2028\u202e") || strings.Contains(text, "\n1  Rails: 99") {
+		t.Errorf("got %q", text)
+	}
+	if text := ticket.Text(framing.Plan{Pieces: make([]framing.PiecePlan, 1)}, ticket.Options{}); strings.Contains(text, "PIECE") {
+		t.Errorf("a piece without an order: %q", text)
 	}
 }
 
@@ -140,7 +179,7 @@ func TestUnworked(t *testing.T) {
 // short, and every ticket is whole text without control characters.
 func TestLines(t *testing.T) {
 	for name, order := range orders(t) {
-		plan, err := framing.Work(order)
+		plan, err := order.Work()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -179,7 +218,7 @@ func Example() {
 	// Output:
 	// oak, plain, 1 1/8
 	//    molding             face 1 1/8 in, lip 1/4 in, rabbet 1/2 in
-	//    allowance           1/8 in in all
+	//    allowance           1/8 in total
 	//    top and bottom      2 of  16 1/4                [exact]
 	//                              long point to long point; short points 14
 	//    sides               2 of  20 1/2                [exact]

@@ -14,7 +14,6 @@ import (
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
-	"github.com/fairmiter/fairmiter/mat"
 )
 
 func main() {
@@ -81,15 +80,17 @@ type scheme struct{ comments map[string]string }
 
 // numbers are the ranges of the whole numbers, by the name of their field.
 var numbers = map[string][2]int64{
-	"version":   {1, framing.OrderVersion},
-	"quantity":  {1, framing.MaxQuantity},
-	"ratio_ppm": {0, int64(mat.MaxRatio)},
+	"version":  {1, framing.OrderVersion},
+	"quantity": {1, framing.MaxQuantity},
 }
 
 // of returns the schema of a value of type t that stands in the field name.
 func (s scheme) of(t reflect.Type, name string) object {
 	if t == reflect.TypeFor[measure.Length]() {
 		return object{{"type", "string"}, {"minLength", 1}, {"maxLength", 100}}
+	}
+	if t == reflect.TypeFor[explain.Ratio]() {
+		return object{{"type", "string"}, {"pattern", `^\s*[0-9]{1,9}([.,][0-9]{1,4})?\s*%\s*$`}}
 	}
 	if t == reflect.TypeFor[framing.Date]() {
 		return object{{"type", "string"}, {"pattern", `^([0-9]{4}-[0-9]{2}-[0-9]{2})?$`}}

@@ -1,5 +1,0 @@
-//go:build race
-
-package framing_test
-
-func init() { slow = true }
