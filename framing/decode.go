@@ -55,7 +55,7 @@ func (d *decoder) value(n *node, v reflect.Value, at explain.Path) {
 		if choice, ok := v.Interface().(chooser); ok {
 			d.c.Choice(at, n.text, choice.Choices())
 		}
-	case reflect.Int, reflect.Int64:
+	case reflect.Int:
 		d.number(n, v, at)
 	}
 }

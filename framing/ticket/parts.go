@@ -116,7 +116,7 @@ func (t *writer) rabbetDepth(l measure.Length) string {
 func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	for _, l := range p.Layers {
 		t.row(string(l.Part), t.size(l.Size), made(l))
-		t.row("", lies("play ", "too large by ", l.Play), "; ", lies("lip holds ", "clear of the lip by ", l.Bite))
+		t.row("", lies("play ", "too large by ", l.Play), holds(l))
 		if l.Part == framing.ArtLayer && order.Art.Varies != (measure.Size{}) {
 			t.row("", "the play where it is largest, the hold where it is smallest")
 		}
@@ -142,6 +142,14 @@ func (t *writer) depth(d *framing.DepthPlan, order *framing.Piece) {
 		t.row("clear behind it", t.one(d.Clear))
 	}
 	t.row("rabbet wanted", t.one(d.Wanted), " or more")
+}
+
+// holds says how far the lip covers a part that goes in.
+func holds(l framing.LayerPlan) string {
+	if l.Play.Width.Shown < 0 || l.Play.Height.Shown < 0 {
+		return ""
+	}
+	return "; " + lies("lip holds ", "clear of the lip by ", l.Bite)
 }
 
 // lies says both dimensions of a play or a hold, or what it is where it is less
