@@ -65,7 +65,7 @@ func (d *decoder) is(n *node, kind nodeKind, at explain.Path, accepted string) b
 	if n.kind == kind {
 		return true
 	}
-	d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.String(), Accepted: accepted, Offset: -1})
+	d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.String(), Accepted: accepted})
 	return false
 }
 
@@ -90,11 +90,11 @@ func (d *decoder) length(n *node, l *measure.Length, at explain.Path) {
 	}
 	r, err := measure.Read(n.text, d.bareUnit())
 	if err != nil {
-		problem := explain.Problem{Code: explain.NotAMeasure, Path: at, Given: n.text, Offset: -1}
+		problem := explain.Problem{Code: explain.NotAMeasure, Path: at, Given: n.text}
 		var parse *measure.ParseError
 		if errors.As(err, &parse) {
 			problem.Code = explain.MeasureCode(parse.Rule)
-			problem.Accepted, problem.Offset = parse.Accepted, parse.Offset
+			problem.Accepted, problem.At = parse.Accepted, explain.Place(parse.Text, parse.Offset)
 		}
 		d.c.Add(problem)
 		return
@@ -112,7 +112,7 @@ func (d *decoder) ratio(n *node, r *explain.Ratio, at explain.Path) {
 	}
 	v, err := explain.ParseRatio(n.text)
 	if err != nil {
-		d.c.Add(explain.Problem{Code: explain.NotARatio, Path: at, Given: n.text, Accepted: "0 %, 12.5 %, 20 %", Offset: -1})
+		d.c.Add(explain.Problem{Code: explain.NotARatio, Path: at, Given: n.text, Accepted: "0 %, 12.5 %, 20 %"})
 		return
 	}
 	*r = v
@@ -124,7 +124,7 @@ func (d *decoder) number(n *node, v reflect.Value, at explain.Path) {
 	}
 	i, err := strconv.ParseInt(n.text, 10, 64)
 	if err != nil {
-		d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.text, Accepted: "whole number", Offset: -1})
+		d.c.Add(explain.Problem{Code: explain.WrongType, Path: at, Given: n.text, Accepted: "whole number"})
 		return
 	}
 	v.SetInt(i)
@@ -160,7 +160,7 @@ func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 		case ok:
 			d.value(value, into, path)
 		case f.required:
-			d.c.Add(explain.Problem{Code: explain.Missing, Path: path, Offset: -1})
+			d.c.Add(explain.Problem{Code: explain.Missing, Path: path})
 			d.prepare(nil, into, path)
 		case f.name == "show" || f.name == "shop":
 			d.prepare(nil, into, path)
@@ -185,12 +185,12 @@ func (d *decoder) match(n *node, fields []field, at explain.Path) map[string]*no
 			path := at.Child(shortKey(m.key))
 			switch {
 			case !known:
-				d.c.Add(explain.Problem{Code: explain.UnknownField, Path: path, Given: m.key, Accepted: names(fields), Offset: -1})
+				d.c.Add(explain.Problem{Code: explain.UnknownField, Path: path, Given: m.key, Accepted: names(fields)})
 				continue
 			case name != m.key:
-				d.c.Add(explain.Problem{Code: explain.WrongCase, Path: path, Given: m.key, Accepted: name, Offset: -1})
+				d.c.Add(explain.Problem{Code: explain.WrongCase, Path: path, Given: m.key, Accepted: name})
 			case spelled[name] != nil:
-				d.c.Add(explain.Problem{Code: explain.Duplicate, Path: path, Given: m.key, Offset: -1})
+				d.c.Add(explain.Problem{Code: explain.Duplicate, Path: path, Given: m.key})
 			}
 			if spelled[name] == nil {
 				spelled[name] = m.value

@@ -218,3 +218,29 @@ func TestDepth(t *testing.T) {
 		}
 	}
 }
+
+// TestCommonProblems: where the units or the shop are not understood no piece is
+// worked; how lengths are shown concerns no piece, whose figures are exact then.
+func TestCommonProblems(t *testing.T) {
+	for _, c := range []struct {
+		spoil  func(*framing.Order)
+		worked bool
+	}{
+		{func(o *framing.Order) { o.Units = "cubits" }, false},
+		{func(o *framing.Order) { o.Version = 0 }, false},
+		{func(o *framing.Order) { o.Shop.Allowance = -1 }, false},
+		{func(o *framing.Order) { o.Show.Fineness = 7 }, true},
+		{func(o *framing.Order) { o.Date = "yesterday" }, true},
+		{func(o *framing.Order) { o.Job = "\n" }, true},
+	} {
+		order := framing.Sample()
+		c.spoil(&order)
+		plan, err := framing.Work(order)
+		if ps := problems(t, err); len(ps) != 1 || len(plan.Problems) != 1 || plan.Problems[0].Path != "/order"+ps[0].Path {
+			t.Errorf("problems %v, and in the plan %v", ps, plan.Problems)
+		}
+		if plan.Pieces[0].Worked != c.worked {
+			t.Errorf("%v: worked %v, want %v", err, plan.Pieces[0].Worked, c.worked)
+		}
+	}
+}

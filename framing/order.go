@@ -155,7 +155,7 @@ func (o Order) check(c *explain.Checker) {
 	c.Text("/job", o.Job)
 	if o.Date != "" {
 		if _, err := time.Parse(time.DateOnly, string(o.Date)); err != nil {
-			c.Add(explain.Problem{Code: explain.NotADate, Path: "/date", Given: string(o.Date), Accepted: "YYYY-MM-DD", Offset: -1})
+			c.Add(explain.Problem{Code: explain.NotADate, Path: "/date", Given: string(o.Date), Accepted: "YYYY-MM-DD"})
 		}
 	}
 	c.Choice("/units", string(o.Units), o.Units.Choices())
@@ -166,7 +166,7 @@ func (o Order) check(c *explain.Checker) {
 	o.Shop.check(c, "/shop")
 	switch {
 	case len(o.Pieces) == 0:
-		c.Add(explain.Problem{Code: explain.TooFew, Path: "/pieces", Given: "0", Accepted: count(1, MaxPieces), Offset: -1})
+		c.Add(explain.Problem{Code: explain.TooFew, Path: "/pieces", Given: "0", Accepted: count(1, MaxPieces)})
 	case len(o.Pieces) > MaxPieces:
 		c.Add(tooManyPieces(len(o.Pieces)))
 		return
@@ -189,6 +189,6 @@ func (s Show) check(c *explain.Checker, at explain.Path) {
 			steps = append(steps, string(f.AppendExact(nil, step)))
 		}
 		c.Add(explain.Problem{Code: explain.NotAChoice, Path: at + "/fineness", Given: c.Write(s.Fineness),
-			Accepted: strings.Join(steps, ", "), Offset: -1})
+			Accepted: strings.Join(steps, ", ")})
 	}
 }

@@ -161,5 +161,5 @@ func NewSheet(s Shop, m molding.SheetMaterial) molding.Sheet {
 func count(least, most int) string { return strconv.Itoa(least) + " to " + strconv.Itoa(most) }
 
 func tooManyPieces(n int) explain.Problem {
-	return explain.Problem{Code: explain.TooMany, Path: "/pieces", Given: strconv.Itoa(n), Accepted: count(1, MaxPieces), Offset: -1}
+	return explain.Problem{Code: explain.TooMany, Path: "/pieces", Given: strconv.Itoa(n), Accepted: count(1, MaxPieces)}
 }

@@ -62,23 +62,23 @@ func (n *node) word(key, usual string) string {
 // that; c then holds why.
 func grow(data []byte, c *explain.Checker) *node {
 	if len(data) > MaxOrderBytes {
-		c.Add(explain.Problem{Code: explain.TooLarge, Given: strconv.Itoa(len(data)), Accepted: count(0, MaxOrderBytes), Offset: -1})
+		c.Add(explain.Problem{Code: explain.TooLarge, Given: strconv.Itoa(len(data)), Accepted: count(0, MaxOrderBytes)})
 		return nil
 	}
 	if i := invalidUTF8(data); i >= 0 {
-		c.Add(explain.Problem{Code: explain.NotUTF8, Offset: i})
+		c.Add(explain.Problem{Code: explain.NotUTF8, At: explain.Place(string(data), i)})
 		return nil
 	}
 	d := json.NewDecoder(bytes.NewReader(data))
 	var document json.RawMessage
 	if err := d.Decode(&document); err != nil {
 		at := offsetOf(err, len(data))
-		c.Add(explain.Problem{Code: explain.NotJSON, Given: place(data, at) + err.Error(), Offset: at})
+		c.Add(explain.Problem{Code: explain.NotJSON, Given: place(data, at) + err.Error(), At: explain.Place(string(data), at)})
 		return nil
 	}
 	end := int(d.InputOffset())
 	if rest := bytes.TrimLeft(data[end:], " \t\r\n"); len(rest) > 0 {
-		c.Add(explain.Problem{Code: explain.Trailing, Given: string(rest), Offset: len(data) - len(rest)})
+		c.Add(explain.Problem{Code: explain.Trailing, Given: string(rest), At: explain.Place(string(data), len(data)-len(rest))})
 	}
 	g := grower{d: json.NewDecoder(bytes.NewReader(document)), data: document, c: c}
 	g.d.UseNumber()
@@ -171,7 +171,7 @@ func (g *grower) value(at *trail, depth int) *node {
 	switch t := token.(type) {
 	case json.Delim:
 		if depth >= MaxDepth {
-			g.tell(at, explain.Problem{Code: explain.TooDeep, Accepted: count(0, MaxDepth), Offset: -1})
+			g.tell(at, explain.Problem{Code: explain.TooDeep, Accepted: count(0, MaxDepth)})
 			g.skip()
 			return &node{kind: tooDeep}
 		}
@@ -223,7 +223,7 @@ func (g *grower) object(at *trail, depth int) *node {
 // document since start holds the string as it was written.
 func (g *grower) str(at *trail, s string, start int64) *node {
 	if strings.ContainsRune(s, utf8.RuneError) && loneSurrogate(g.data[start:g.d.InputOffset()]) {
-		g.tell(at, explain.Problem{Code: explain.NotUTF8, Given: s, Offset: strings.IndexRune(s, utf8.RuneError)})
+		g.tell(at, explain.Problem{Code: explain.NotUTF8, Given: s, At: explain.Place(s, strings.IndexRune(s, utf8.RuneError))})
 	}
 	return &node{kind: jsonString, text: s}
 }

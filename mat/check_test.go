@@ -88,7 +88,7 @@ func TestCheckOverlapAsksForArt(t *testing.T) {
 	m.Window.EachSide = in("8")
 	for _, path := range []explain.Path{"/art/width", "/art/height", "/art", "/mat/window/by"} {
 		var c explain.Checker
-		c.Add(explain.Problem{Code: explain.Missing, Path: path, Offset: -1})
+		c.Add(explain.Problem{Code: explain.Missing, Path: path})
 		m.Check(&c, "/mat", g, "/art")
 		if got := len(c.Problems()); got != 1 {
 			t.Errorf("with a problem at %s there are %d", path, got)

@@ -133,7 +133,7 @@ func (m Mat) checkOverlap(c *explain.Checker, window explain.Path, g Given, art 
 	}
 	if smallest := min(g.Least.Width, g.Least.Height); 2*m.Window.EachSide >= smallest {
 		c.Add(explain.Problem{
-			Code: explain.OutOfRange, Path: window + "/each_side", Given: c.Write(m.Window.EachSide), Offset: -1,
+			Code: explain.OutOfRange, Path: window + "/each_side", Given: c.Write(m.Window.EachSide),
 			Accepted: c.Write(0) + " to less than half of the art's shorter side, " + c.Write(smallest),
 		})
 	}

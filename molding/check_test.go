@@ -60,7 +60,7 @@ func TestFrameCheck(t *testing.T) {
 // could be read.
 func TestFrameCheckAsksForFace(t *testing.T) {
 	var c explain.Checker
-	c.Add(explain.Problem{Code: explain.Missing, Path: "/frame/face", Offset: -1})
+	c.Add(explain.Problem{Code: explain.Missing, Path: "/frame/face"})
 	molding.Frame{Lip: in("1/4")}.Check(&c, "/frame")
 	if got := found(&c); !slices.Equal(got, []string{"/frame/face missing"}) {
 		t.Errorf("found %q", got)

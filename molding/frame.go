@@ -31,7 +31,7 @@ func (f Frame) Check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/allowance", f.Allowance)
 	if c.Clean(at+"/face", at+"/lip") && f.Lip >= f.Face { // no wood would be left
 		c.Add(explain.Problem{
-			Code: explain.OutOfRange, Path: at + "/lip", Given: c.Write(f.Lip), Offset: -1,
+			Code: explain.OutOfRange, Path: at + "/lip", Given: c.Write(f.Lip),
 			Accepted: c.Write(0) + " to less than the face, " + c.Write(f.Face),
 		})
 	}

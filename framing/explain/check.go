@@ -48,7 +48,7 @@ func (c *Checker) Add(p Problem) {
 	}
 	if len(c.problems) >= MaxProblems {
 		c.more = true
-		p = Problem{Code: MoreProblems, Accepted: strconv.Itoa(MaxProblems), Offset: -1}
+		p = Problem{Code: MoreProblems, Accepted: strconv.Itoa(MaxProblems)}
 	}
 	if c.bad == nil {
 		c.bad = make(map[Path]bool)
@@ -115,7 +115,7 @@ func (c *Checker) Length(at Path, l, least, most measure.Length) {
 	if least == measure.Nanometer {
 		from = "more than " + c.Write(0)
 	}
-	c.Add(Problem{Code: OutOfRange, Path: at, Given: c.Write(l), Accepted: from + " to " + c.Write(most), Offset: -1})
+	c.Add(Problem{Code: OutOfRange, Path: at, Given: c.Write(l), Accepted: from + " to " + c.Write(most)})
 }
 
 // Write writes a length as the problems do.
@@ -141,7 +141,7 @@ func (c *Checker) GivenSize(at Path, s measure.Size, counts bool) {
 
 func (c *Checker) givenLength(at Path, l measure.Length, counts bool) {
 	if counts && l == 0 {
-		c.Add(Problem{Code: Missing, Path: at, Offset: -1})
+		c.Add(Problem{Code: Missing, Path: at})
 		return
 	}
 	c.NotNegative(at, l)
@@ -151,7 +151,7 @@ func (c *Checker) givenLength(at Path, l measure.Length, counts bool) {
 func (c *Checker) Ratio(at Path, r, least, most Ratio) {
 	if r < least || r > most {
 		c.Add(Problem{
-			Code: OutOfRange, Path: at, Given: r.String(), Offset: -1,
+			Code: OutOfRange, Path: at, Given: r.String(),
 			Accepted: least.String() + " to " + most.String(),
 		})
 	}
@@ -161,7 +161,7 @@ func (c *Checker) Ratio(at Path, r, least, most Ratio) {
 func (c *Checker) Number(at Path, n, least, most int64) {
 	if n < least || n > most {
 		c.Add(Problem{
-			Code: OutOfRange, Path: at, Given: strconv.FormatInt(n, 10), Offset: -1,
+			Code: OutOfRange, Path: at, Given: strconv.FormatInt(n, 10),
 			Accepted: strconv.FormatInt(least, 10) + " to " + strconv.FormatInt(most, 10),
 		})
 	}
@@ -170,16 +170,16 @@ func (c *Checker) Number(at Path, n, least, most int64) {
 // Text checks a name: at most [MaxText] bytes of UTF-8, no control characters.
 func (c *Checker) Text(at Path, s string) {
 	if !utf8.ValidString(s) {
-		c.Add(Problem{Code: NotUTF8, Path: at, Given: strings.ToValidUTF8(s, "\uFFFD"), Offset: -1})
+		c.Add(Problem{Code: NotUTF8, Path: at, Given: strings.ToValidUTF8(s, "\uFFFD")})
 	}
 	if len(s) > MaxText {
 		c.Add(Problem{
-			Code: TextTooLong, Path: at, Given: s, Offset: -1,
+			Code: TextTooLong, Path: at, Given: s,
 			Accepted: "0 to " + strconv.Itoa(MaxText),
 		})
 	}
 	if i := strings.IndexFunc(s, isControl); i >= 0 {
-		c.Add(Problem{Code: TextControl, Path: at, Given: s, Offset: i})
+		c.Add(Problem{Code: TextControl, Path: at, Given: s, At: Place(s, i)})
 	}
 }
 
@@ -205,7 +205,7 @@ func (c *Checker) Choice(at Path, s string, choices []string) {
 	if slices.ContainsFunc(choices, func(choice string) bool { return strings.EqualFold(choice, s) }) {
 		code = WrongCase
 	}
-	c.Add(Problem{Code: code, Path: at, Given: s, Accepted: strings.Join(choices, ", "), Offset: -1})
+	c.Add(Problem{Code: code, Path: at, Given: s, Accepted: strings.Join(choices, ", ")})
 }
 
 // shorten cuts s to what a problem repeats, at a whole character.

@@ -12,7 +12,7 @@ import (
 )
 
 func problem(code explain.Code, path explain.Path) explain.Problem {
-	return explain.Problem{Code: code, Path: path, Offset: -1}
+	return explain.Problem{Code: code, Path: path}
 }
 
 // found lists the problems of c as "path code".
@@ -136,7 +136,7 @@ func TestCheckerShortens(t *testing.T) {
 	}
 	for _, row := range rows {
 		var c explain.Checker
-		c.Add(explain.Problem{Code: explain.NotAMeasure, Path: "/a", Given: row.given, Offset: -1})
+		c.Add(explain.Problem{Code: explain.NotAMeasure, Path: "/a", Given: row.given})
 		got := c.Problems()[0].Given
 		if got != row.want {
 			t.Errorf("%d bytes are shortened to %q, want %q", len(row.given), got, row.want)
@@ -157,35 +157,35 @@ func TestCheckerRules(t *testing.T) {
 	}{
 		{"length at the least", func(c *explain.Checker) { c.Length("/a", 5, 5, 9) }, ""},
 		{"length at the most", func(c *explain.Checker) { c.Length("/a", 9, 5, 9) }, ""},
-		{"length below", func(c *explain.Checker) { c.Length("/a", 4, 5, 9) }, "out_of_range|0.000004 mm|0.000005 mm to 0.000009 mm|-1"},
-		{"length above", func(c *explain.Checker) { c.Length("/a", 10, 5, 9) }, "out_of_range|0.00001 mm|0.000005 mm to 0.000009 mm|-1"},
+		{"length below", func(c *explain.Checker) { c.Length("/a", 4, 5, 9) }, "out_of_range|0.000004 mm|0.000005 mm to 0.000009 mm|0"},
+		{"length above", func(c *explain.Checker) { c.Length("/a", 10, 5, 9) }, "out_of_range|0.00001 mm|0.000005 mm to 0.000009 mm|0"},
 		{"positive", func(c *explain.Checker) { c.Positive("/a", 1) }, ""},
-		{"nothing is not positive", func(c *explain.Checker) { c.Positive("/a", 0) }, "out_of_range|0 mm|more than 0 mm to 50000 mm|-1"},
+		{"nothing is not positive", func(c *explain.Checker) { c.Positive("/a", 0) }, "out_of_range|0 mm|more than 0 mm to 50000 mm|0"},
 		{"the longest", func(c *explain.Checker) { c.Positive("/a", most) }, ""},
-		{"too long", func(c *explain.Checker) { c.Positive("/a", most+1) }, "out_of_range|50000.000001 mm|more than 0 mm to 50000 mm|-1"},
+		{"too long", func(c *explain.Checker) { c.Positive("/a", most+1) }, "out_of_range|50000.000001 mm|more than 0 mm to 50000 mm|0"},
 		{"nothing is not negative", func(c *explain.Checker) { c.NotNegative("/a", 0) }, ""},
-		{"negative", func(c *explain.Checker) { c.NotNegative("/a", -1) }, "out_of_range|-0.000001 mm|0 mm to 50000 mm|-1"},
+		{"negative", func(c *explain.Checker) { c.NotNegative("/a", -1) }, "out_of_range|-0.000001 mm|0 mm to 50000 mm|0"},
 		{"number at the ends", func(c *explain.Checker) { c.Number("/a", -2, -2, 3); c.Number("/a", 3, -2, 3) }, ""},
-		{"number below", func(c *explain.Checker) { c.Number("/a", -3, -2, 3) }, "out_of_range|-3|-2 to 3|-1"},
-		{"number above", func(c *explain.Checker) { c.Number("/a", 4, -2, 3) }, "out_of_range|4|-2 to 3|-1"},
+		{"number below", func(c *explain.Checker) { c.Number("/a", -3, -2, 3) }, "out_of_range|-3|-2 to 3|0"},
+		{"number above", func(c *explain.Checker) { c.Number("/a", 4, -2, 3) }, "out_of_range|4|-2 to 3|0"},
 		{"choice", func(c *explain.Checker) { c.Choice("/a", "mm", choices) }, ""},
-		{"no choice", func(c *explain.Checker) { c.Choice("/a", "cubit", choices) }, "not_a_choice|cubit|in, mm|-1"},
-		{"empty is no choice", func(c *explain.Checker) { c.Choice("/a", "", choices) }, "not_a_choice||in, mm|-1"},
-		{"wrong case", func(c *explain.Checker) { c.Choice("/a", "MM", choices) }, "wrong_case|MM|in, mm|-1"},
+		{"no choice", func(c *explain.Checker) { c.Choice("/a", "cubit", choices) }, "not_a_choice|cubit|in, mm|0"},
+		{"empty is no choice", func(c *explain.Checker) { c.Choice("/a", "", choices) }, "not_a_choice||in, mm|0"},
+		{"wrong case", func(c *explain.Checker) { c.Choice("/a", "MM", choices) }, "wrong_case|MM|in, mm|0"},
 		{"text", func(c *explain.Checker) { c.Text("/a", "walnut, 2 1/4 é 😀") }, ""},
 		{"longest text", func(c *explain.Checker) { c.Text("/a", strings.Repeat("x", explain.MaxText)) }, ""},
 		{"text too long", func(c *explain.Checker) { c.Text("/a", strings.Repeat("x", explain.MaxText+1)) },
-			"text_too_long|" + strings.Repeat("x", 120) + "...|0 to 200|-1"},
-		{"new line", func(c *explain.Checker) { c.Text("/a", "a\nb") }, "text_control|a\nb||1"},
+			"text_too_long|" + strings.Repeat("x", 120) + "...|0 to 200|0"},
+		{"new line", func(c *explain.Checker) { c.Text("/a", "a\nb") }, "text_control|a\nb||2"},
 		{"past the shortened text", func(c *explain.Checker) { c.Text("/a", strings.Repeat("x", 150)+"\t") },
-			"text_control|" + strings.Repeat("x", 120) + "...||150"},
+			"text_control|" + strings.Repeat("x", 120) + "...||151"},
 	}
 	for _, row := range rows {
 		var c explain.Checker
 		row.check(&c)
 		got := ""
 		for _, p := range c.Problems() {
-			got += fmt.Sprintf("%s|%s|%s|%d", p.Code, p.Given, p.Accepted, p.Offset)
+			got += fmt.Sprintf("%s|%s|%s|%d", p.Code, p.Given, p.Accepted, p.At)
 		}
 		if got != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)

@@ -68,7 +68,7 @@ func ExampleProblems() {
 	fmt.Println(err)
 	// Output:
 	// /job text_control
-	// /job: the name holds a control character: given "hall mirror\n" at byte 11
+	// /job: the name holds a control character: given "hall mirror\n" at character 12
 	// /pieces/0/frame/lip: this is outside what makes sense here: given "-6.35 mm"; accepted: 0 mm to 50000 mm
 	// /units: this is none of the choices: given "furlongs"; accepted: in, mm, cm
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // A Problem is one thing in an order that cannot be understood.
@@ -16,10 +17,10 @@ type Problem struct {
 	Given string `json:"given,omitzero"`
 	// Accepted says what would do there: a list, a range, a form to follow.
 	Accepted string `json:"accepted,omitzero"`
-	// Offset is the byte of the text as it stood there, before it was shortened,
-	// at which reading stopped; for a problem of the whole document, the byte of
-	// the document. It is -1 where there is no such place.
-	Offset int `json:"offset"`
+	// At is where in Given reading stopped, as a character counted from 1, in the
+	// text before it was shortened; for a problem of the whole document, the
+	// character of the document. It is 0 where there is no such place.
+	At int `json:"at,omitzero"`
 }
 
 // Error says the problem in one line: where, what is wrong, what was given,
@@ -44,15 +45,20 @@ func (p Problem) Explanation() string {
 		b.WriteString(": given ")
 		b.WriteString(strconv.Quote(p.Given))
 	}
-	if p.Offset >= 0 {
-		b.WriteString(" at byte ")
-		b.WriteString(strconv.Itoa(p.Offset))
+	if p.At > 0 {
+		b.WriteString(" at character ")
+		b.WriteString(strconv.Itoa(p.At))
 	}
 	if p.Accepted != "" {
 		b.WriteString("; accepted: ")
 		b.WriteString(p.Accepted)
 	}
 	return b.String()
+}
+
+// Place is the character, counted from 1, that begins at a byte of text.
+func Place(text string, offset int) int {
+	return utf8.RuneCountInString(text[:max(0, min(offset, len(text)))]) + 1
 }
 
 // Problems are all that is wrong with an order, sorted by path. As an error

@@ -18,23 +18,23 @@ func TestProblemText(t *testing.T) {
 		text    string
 	}{
 		{
-			explain.Problem{Code: explain.Missing, Path: "/units", Offset: -1},
+			explain.Problem{Code: explain.Missing, Path: "/units"},
 			"/units: this is missing and has no default",
 		},
 		{
-			explain.Problem{Code: explain.NotJSON, Offset: 17},
-			"order: the text is not JSON at byte 17",
+			explain.Problem{Code: explain.NotJSON, At: 18},
+			"order: the text is not JSON at character 18",
 		},
 		{
-			explain.Problem{Code: explain.NotAChoice, Path: "/units", Given: "furlong", Accepted: "in, mm, cm", Offset: -1},
+			explain.Problem{Code: explain.NotAChoice, Path: "/units", Given: "furlong", Accepted: "in, mm, cm"},
 			`/units: this is none of the choices: given "furlong"; accepted: in, mm, cm`,
 		},
 		{
-			explain.Problem{Code: explain.MeasureCode(measure.RuleComma), Path: "/a", Given: "1,250", Accepted: "1250, or 1.250", Offset: 1},
-			`/a: ` + measure.RuleComma.Words() + `: given "1,250" at byte 1; accepted: 1250, or 1.250`,
+			explain.Problem{Code: explain.MeasureCode(measure.RuleComma), Path: "/a", Given: "1,250", Accepted: "1250, or 1.250", At: 2},
+			`/a: ` + measure.RuleComma.Words() + `: given "1,250" at character 2; accepted: 1250, or 1.250`,
 		},
-		{explain.Problem{Code: "no.such_code", Path: "/a", Offset: -1}, "/a: no.such_code"},
-		{explain.Problem{Code: explain.TextControl, Path: "/a", Given: "x\ny", Offset: 1}, `/a: the name holds a control character: given "x\ny" at byte 1`},
+		{explain.Problem{Code: "no.such_code", Path: "/a"}, "/a: no.such_code"},
+		{explain.Problem{Code: explain.TextControl, Path: "/a", Given: "x\ny", At: 2}, `/a: the name holds a control character: given "x\ny" at character 2`},
 	}
 	for _, row := range rows {
 		if got := row.problem.Error(); got != row.text {
@@ -45,8 +45,8 @@ func TestProblemText(t *testing.T) {
 
 func TestProblemsAsError(t *testing.T) {
 	ps := explain.Problems{
-		{Code: explain.Missing, Path: "/a", Offset: -1},
-		{Code: explain.OutOfRange, Path: "/b", Offset: -1},
+		{Code: explain.Missing, Path: "/a"},
+		{Code: explain.OutOfRange, Path: "/b"},
 	}
 	err := fmt.Errorf("reading: %w", ps.Err())
 
@@ -58,7 +58,7 @@ func TestProblemsAsError(t *testing.T) {
 	if !errors.As(err, &one) || one != ps[0] {
 		t.Errorf("the first problem: %v", one)
 	}
-	if !errors.Is(err, ps[1]) || errors.Is(err, explain.Problem{Code: explain.Missing, Path: "/c", Offset: -1}) {
+	if !errors.Is(err, ps[1]) || errors.Is(err, explain.Problem{Code: explain.Missing, Path: "/c"}) {
 		t.Error("errors.Is does not tell the problems apart")
 	}
 	const want = "/a: this is missing and has no default\n/b: this is outside what makes sense here"
@@ -103,8 +103,8 @@ func TestProblemsSorted(t *testing.T) {
 }
 
 func TestProblemJSON(t *testing.T) {
-	p := explain.Problem{Code: explain.Missing, Path: "/units", Offset: -1}
-	if b, err := json.Marshal(p); err != nil || string(b) != `{"code":"missing","path":"/units","offset":-1}` {
+	p := explain.Problem{Code: explain.Missing, Path: "/units"}
+	if b, err := json.Marshal(p); err != nil || string(b) != `{"code":"missing","path":"/units"}` {
 		t.Errorf("a problem in JSON is %s %v", b, err)
 	}
 }
