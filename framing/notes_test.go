@@ -51,6 +51,9 @@ func TestNotes(t *testing.T) {
 		{explain.Warning, mat.FallsThrough, "/pieces/0/mat/covered/width", func(_ *framing.Order, p *framing.Piece) {
 			p.Mat.Window.EachSide = 0
 		}},
+		{explain.Warning, mat.FallsThrough, "/pieces/0/mat/covered/width", func(_ *framing.Order, p *framing.Piece) {
+			p.Mat.Window.By, p.Mat.Window.EachSide, p.Art.Varies.Width = mat.ByGap, 0, in(t, "1/8") // a find
+		}},
 		{explain.Warning, framing.Uncovered, "/order/show/fineness", func(o *framing.Order, p *framing.Piece) {
 			o.Show.Fineness = in(t, "1/8")
 			p.Frame.Face, p.Frame.Lip, p.Frame.Allowance = in(t, "1 1/16"), in(t, "5/32"), in(t, "1/8")

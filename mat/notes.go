@@ -52,7 +52,7 @@ func (m Mat) appendOverlap(notes []explain.Note, g Given, l Layout, at Places) [
 			return notes
 		}
 		change := explain.Change{Path: at.Mat + "/window/each_side", To: explain.Of(max(g.Overlap, thinOverlap)), Bound: explain.AtLeast}
-		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, 0, change, at)
+		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, l.Covered.Width, change, at)
 	case BySize:
 		notes = m.appendGivenWindow(notes, "/width", g, g.Least.Width, l.Window.Width, l.Covered.Width, at)
 		notes = m.appendGivenWindow(notes, "/height", g, g.Least.Height, l.Window.Height, l.Covered.Height, at)
