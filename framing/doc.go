@@ -1,5 +1,5 @@
-// Package framing works out a whole framed piece: from what a tape, a caliper
-// and a price list say to every number at the bench.
+// Package framing works out a whole framed piece: from what a tape and a caliper
+// say to every number at the bench.
 //
 // An [Order] is what the shop knows: its own habits ([Shop]), how it likes its
 // numbers ([Show]) and the pieces to frame. [Work] turns it into a [Plan]:
