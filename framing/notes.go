@@ -44,6 +44,9 @@ func (w worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	notes = w.appendTurned(notes)
 	notes = w.appendShown(notes, x, s)
 	slices.SortStableFunc(notes, func(a, b explain.Note) int { return rank(a.Level) - rank(b.Level) })
+	for i := range notes {
+		notes[i] = notes[i].In(w.format)
+	}
 	return notes
 }
 

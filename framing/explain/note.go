@@ -1,5 +1,11 @@
 package explain
 
+import (
+	"encoding/json"
+
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
 // A Level says how much a note matters.
 type Level string
 
@@ -26,6 +32,43 @@ type Note struct {
 	// Changes are the ways to mend it, each enough by itself; the first is the
 	// one that most framers would take. A caution has none.
 	Changes []Change `json:"changes,omitempty"`
+
+	format measure.Format
+}
+
+// In returns the note with its JSON text worded in the manner of f; a note that
+// was not so worded is in exact millimeters.
+func (n Note) In(f measure.Format) Note {
+	n.format = f
+	return n
+}
+
+// MarshalJSON writes the note with what it says, and so each value and each
+// change, for a reader that formats no length itself.
+func (n Note) MarshalJSON() ([]byte, error) {
+	type term struct {
+		Term
+		Text string `json:"text"`
+	}
+	type change struct {
+		Change
+		Text string `json:"text"`
+	}
+	note := struct {
+		Level   Level    `json:"level"`
+		Code    Code     `json:"code"`
+		Path    Path     `json:"path"`
+		Text    string   `json:"text"`
+		Values  []term   `json:"values,omitempty"`
+		Changes []change `json:"changes,omitempty"`
+	}{Level: n.Level, Code: n.Code, Path: n.Path, Text: n.Text(n.format)}
+	for _, v := range n.Values {
+		note.Values = append(note.Values, term{v, string(v.Value.AppendReadable(nil, n.format))})
+	}
+	for _, c := range n.Changes {
+		note.Changes = append(note.Changes, change{c, c.Text(n.format)})
+	}
+	return json.Marshal(note)
 }
 
 // A Change is a new value for one field of the order.

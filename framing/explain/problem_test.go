@@ -189,3 +189,40 @@ func TestChangeText(t *testing.T) {
 		}
 	}
 }
+
+// TestNoteJSON: a note in JSON says what it says in the manner it was worded in,
+// and each value and change with it.
+func TestNoteJSON(t *testing.T) {
+	n := explain.Note{
+		Level: explain.Warning, Code: "fit.no_play", Path: "/pieces/0/layers/1/play/width",
+		Values:  []explain.Term{explain.NewTerm("opening", 16*measure.Inch+measure.Inch/8, "/pieces/0/frame/opening/width")},
+		Changes: []explain.Change{{Path: "/order/pieces/0/backing/size/width", To: explain.Of(16 * measure.Inch), Bound: explain.AtMost}},
+	}
+	for format, want := range map[measure.Format][3]string{
+		{}: {"409.575 mm", "409.575 mm", "width at most 406.4 mm"},
+		{Style: measure.Fraction, Step: measure.Inch / 16}: {"16 1/8 in", "16 1/8 in", "width at most 16 in"},
+	} {
+		text, err := json.Marshal(n.In(format))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got struct {
+			Level, Code, Path, Text string
+			Values                  []struct{ Key, Value, Path, Text string }
+			Changes                 []struct{ Path, To, Bound, Text string }
+		}
+		if err := json.Unmarshal(text, &got); err != nil {
+			t.Fatal(err)
+		}
+		says := "This part is as large as the opening, " + want[0] + ": it has no play and may not go in."
+		if got.Text != says || got.Level != "warning" || got.Code != "fit.no_play" || got.Path != string(n.Path) {
+			t.Errorf("in JSON %s", text)
+		}
+		if v := got.Values[0]; v.Text != want[1] || v.Value != "409.575 mm" || v.Key != "opening" || v.Path != string(n.Values[0].Path) {
+			t.Errorf("value in JSON %s", text)
+		}
+		if c := got.Changes[0]; c.Text != want[2] || c.To != "406.4 mm" || c.Bound != "at_most" {
+			t.Errorf("change in JSON %s", text)
+		}
+	}
+}
