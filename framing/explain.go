@@ -104,22 +104,22 @@ func (e explainer) pkg(name string) (explain.Working, explain.Expr, bool) {
 	if name != "width" && name != "height" {
 		return explain.Working{}, explain.Expr{}, false
 	}
-	w := explain.Working{Key: "package", Exact: explain.Of(pick(e.x.frame.Package, name))}
+	w := explain.Working{Key: "package", Exact: explain.Of(e.x.frame.Package.Along(name))}
 	if e.Mat.IsZero() {
 		w.Source = explain.CommonPractice("an opening is made for the art where it is largest")
 		w.Formula = e.art(name)
 		return w, w.Formula, true
 	}
 	w.Source = explain.Geometry("the mat's board is the largest part")
-	w.Formula = explain.T("blank", pick(e.x.mat.Blank, name), e.at.worked+pathOf([]string{"mat", "blank", name}))
-	return w, explain.T("blank", pick(e.s.mat.Blank, name), e.at.worked+pathOf([]string{"mat", "blank", name})), true
+	w.Formula = explain.T("blank", e.x.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name}))
+	return w, explain.T("blank", e.s.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name})), true
 }
 
 // art is the art where it is largest.
 func (e explainer) art(name string) explain.Expr {
 	at := e.at.order + "/art"
-	least := explain.T("art", pick(e.Art.Least(), name), at.Child(name))
-	if varies := pick(e.Art.Varies, name); varies != 0 {
+	least := explain.T("art", e.Art.Least().Along(name), at.Child(name))
+	if varies := e.Art.Varies.Along(name); varies != 0 {
 		return explain.Sum(least, explain.T("varies", varies, at+pathOf([]string{"varies", name})))
 	}
 	return least
@@ -149,14 +149,14 @@ func (e explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
 	var w explain.Working
 	switch {
 	case group == "size" && l.part == ArtLayer:
-		w = explain.Working{Key: "size", Exact: explain.Of(pick(exact.Size, name)), Formula: e.art(name),
+		w = explain.Working{Key: "size", Exact: explain.Of(exact.Size.Along(name)), Formula: e.art(name),
 			Source: explain.CommonPractice("an opening is made for the art where it is largest")}
 		return w, w.Formula, true
 	case group == "size" && l.part == MatLayer:
 		blank := e.at.worked + pathOf([]string{"mat", "blank", name})
-		w = explain.Working{Key: "size", Exact: explain.Of(pick(exact.Size, name)),
-			Formula: explain.T("blank", pick(exact.Size, name), blank), Source: explain.Geometry("the mat's board")}
-		return w, explain.T("blank", pick(shown.Size, name), blank), true
+		w = explain.Working{Key: "size", Exact: explain.Of(exact.Size.Along(name)),
+			Formula: explain.T("blank", exact.Size.Along(name), blank), Source: explain.Geometry("the mat's board")}
+		return w, explain.T("blank", shown.Size.Along(name), blank), true
 	case group == "size":
 		w, ok = e.Frame.ExplainFit(e.x.frame.Opening, l.cut, relative, l.at, worked, e.framePlaces())
 		if !l.toFit {
@@ -165,7 +165,7 @@ func (e explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
 		return w, e.showInsert(l, name), ok
 	case group == "bite" && l.least != l.size:
 		// Art that varies holds least where it is smallest.
-		w = explain.Working{Key: "bite", Exact: explain.Of(pick(exact.Bite, name)), Formula: e.artBite(e.x.frame.Opening, name),
+		w = explain.Working{Key: "bite", Exact: explain.Of(exact.Bite.Along(name)), Formula: e.artBite(e.x.frame.Opening, name),
 			Source: explain.Geometry("art pushed all the way to one side, where it is smallest")}
 		return w, e.artBite(e.s.opening, name), true
 	}
@@ -177,8 +177,8 @@ func (e explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
 // artBite is lip - (opening - art where it is smallest).
 func (e explainer) artBite(opening measure.Size, name string) explain.Expr {
 	return explain.Minus(e.lip(), explain.Minus(
-		explain.T("opening", pick(opening, name), e.at.worked+pathOf([]string{"frame", "opening", name})),
-		explain.T("art", pick(e.Art.Least(), name), (e.at.order+"/art").Child(name))))
+		explain.T("opening", opening.Along(name), e.at.worked+pathOf([]string{"frame", "opening", name})),
+		explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name))))
 }
 
 // looseLayer finds the layer that stands at an index of the plan's layers.
@@ -200,13 +200,6 @@ func (e explainer) looseLayer(index string) (l layer, i int, ok bool) {
 }
 
 func (e explainer) lip() explain.Expr { return explain.T("lip", e.Frame.Lip, e.at.order+"/frame/lip") }
-
-func pick(s measure.Size, name string) measure.Length {
-	if name == "width" {
-		return s.Width
-	}
-	return s.Height
-}
 
 func side(s measure.Sides, name string) measure.Length {
 	switch name {

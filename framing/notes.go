@@ -113,7 +113,7 @@ func (w worker) appendCoveredArt(notes []explain.Note, x exactPiece, at molding.
 	}
 	art := w.Art.Greatest()
 	for _, name := range []string{"width", "height"} {
-		play := pick(x.frame.Opening, name) - pick(art, name)
+		play := x.frame.Opening.Along(name) - art.Along(name)
 		n := explain.Note{Level: explain.Warning, Path: (w.at.order + "/art").Child(name)}
 		switch {
 		case play < 0:
@@ -126,8 +126,8 @@ func (w worker) appendCoveredArt(notes []explain.Note, x exactPiece, at molding.
 			continue
 		}
 		n.Values = []explain.Term{
-			explain.NewTerm("size", pick(art, name), ""),
-			explain.NewTerm("opening", pick(x.frame.Opening, name), (at.Worked + "/opening").Child(name)),
+			explain.NewTerm("size", art.Along(name), ""),
+			explain.NewTerm("opening", x.frame.Opening.Along(name), (at.Worked + "/opening").Child(name)),
 			explain.NewTerm("over", -play, ""),
 			explain.NewTerm("play", play, ""),
 			explain.NewTerm("needed", w.Frame.Allowance, at.Frame+"/allowance"),
@@ -145,7 +145,7 @@ func (w worker) roomForArt(name string, more measure.Length) []explain.Change {
 	c := explain.Change{Path: at + "/right", To: explain.Of(b.Right + more), Bound: explain.AtLeast}
 	switch {
 	case b.By == mat.ByBoard:
-		c.Path, c.To = (at + "/board").Child(name), explain.Of(pick(b.Board, name)+more)
+		c.Path, c.To = (at + "/board").Child(name), explain.Of(b.Board.Along(name)+more)
 	case name == "width":
 	case b.Weight == mat.Unweighted:
 		c.Path, c.To = at+"/bottom", explain.Of(b.Bottom+more)

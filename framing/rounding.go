@@ -30,15 +30,15 @@ func itself(w explain.Working) explain.Expr {
 }
 
 func (e explainer) shownOutside(name string) explain.Expr {
-	return explain.T("outside", pick(e.s.outside, name), e.at.worked+pathOf([]string{"frame", "outside", name}))
+	return explain.T("outside", e.s.outside.Along(name), e.at.worked+pathOf([]string{"frame", "outside", name}))
 }
 
 func (e explainer) shownOpening(name string) explain.Expr {
-	return explain.T("opening", pick(e.s.opening, name), e.at.worked+pathOf([]string{"frame", "opening", name}))
+	return explain.T("opening", e.s.opening.Along(name), e.at.worked+pathOf([]string{"frame", "opening", name}))
 }
 
 func (e explainer) shownSight(name string) explain.Expr {
-	return explain.T("sight", pick(e.s.sight, name), e.at.worked+pathOf([]string{"frame", "sight", name}))
+	return explain.T("sight", e.s.sight.Along(name), e.at.worked+pathOf([]string{"frame", "sight", name}))
 }
 
 // showFrameFigure is how a figure of the frame is shown: the rails up, the
@@ -103,7 +103,7 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 		return e.towards(e.windowDirection(), itself(w))
 	case "covered":
 		return explain.Half(explain.Minus(
-			explain.T("art", pick(e.Art.Least(), name), (e.at.order+"/art").Child(name)), e.shownWindow(name)))
+			explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name)), e.shownWindow(name)))
 	case "blank":
 		if e.boardGiven() {
 			return itself(w)
@@ -163,11 +163,11 @@ func (e explainer) shareCut(name string, w explain.Working) explain.Expr {
 }
 
 func (e explainer) shownWindow(name string) explain.Expr {
-	return explain.T("window", pick(e.s.mat.Window, name), e.at.worked+pathOf([]string{"mat", "window", name}))
+	return explain.T("window", e.s.mat.Window.Along(name), e.at.worked+pathOf([]string{"mat", "window", name}))
 }
 
 func (e explainer) shownBlank(name string) explain.Expr {
-	return explain.T("blank", pick(e.s.mat.Blank, name), e.at.worked+pathOf([]string{"mat", "blank", name}))
+	return explain.T("blank", e.s.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name}))
 }
 
 func (e explainer) shownSide(group explain.Key, name string, s measure.Sides) explain.Expr {

@@ -3,6 +3,7 @@
 package framing_test
 
 import (
+	"encoding/json"
 	"os"
 	"testing"
 	"time"
@@ -10,6 +11,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/internal/speed"
+	"github.com/fairmiter/fairmiter/mat"
 )
 
 func TestSpeed(t *testing.T) {
@@ -30,9 +32,20 @@ func TestSpeed(t *testing.T) {
 		t.Fatalf("the plan has no %s", figure)
 	}
 	const anyAllocs = -1
+	piece := order.Pieces[0]
+	given := mat.Given{Least: piece.Art.Least(), Greatest: piece.Art.Greatest(), Lip: piece.Frame.Lips(), Allowance: piece.Frame.Allowance}
+	layout := piece.Mat.Lay(given)
+	board := layout.Blank
+	around := piece.Frame.Around(board)
 	speed.Run(t, "framing", []speed.Case{
+		{Name: "mat.Lay", Do: func() { layout = piece.Mat.Lay(given) }},
+		{Name: "molding.Around", Do: func() { around = piece.Frame.Around(board) }},
+		{Name: "Plan/json", Allocs: anyAllocs, Do: func() { json.Marshal(plan) }},
 		{Name: "Read", Allocs: anyAllocs, Do: func() { framing.Read(data) }},
 		{Name: "Work", Allocs: anyAllocs, Limit: 20 * time.Microsecond, Do: func() { framing.Work(order) }},
 		{Name: "Explain", Allocs: anyAllocs, Do: func() { plan.Explain(figure) }},
 	})
+	if layout.Blank != board || around.Package != board {
+		t.Error("what was timed came out different")
+	}
 }

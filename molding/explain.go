@@ -54,18 +54,18 @@ func (f Frame) explainFigure(r Rectangle, segments []string, at Places) (explain
 	if name != "width" && name != "height" {
 		return explain.Working{}, false
 	}
-	opening := explain.T("opening", pick(r.Opening, name), at.Worked+explain.Path("/opening/"+name))
+	opening := explain.T("opening", r.Opening.Along(name), at.Worked+explain.Path("/opening/"+name))
 	lip := explain.T("lip", f.Lip, at.Frame+"/lip")
 	switch group {
 	case "opening":
-		return working("opening", pick(r.Opening, name), openingSource, explain.Sum(
-			explain.T("package", pick(r.Package, name), at.Worked+explain.Path("/package/"+name)),
+		return working("opening", r.Opening.Along(name), openingSource, explain.Sum(
+			explain.T("package", r.Package.Along(name), at.Worked+explain.Path("/package/"+name)),
 			explain.T("allowance", f.Allowance, at.Frame+"/allowance")))
 	case "sight":
-		return working("sight", pick(r.Sight, name), sightSource,
+		return working("sight", r.Sight.Along(name), sightSource,
 			explain.Minus(opening, explain.Times(explain.N(2), lip)))
 	case "outside":
-		return working("outside", pick(r.Outside, name), railSource, explain.Sum(opening,
+		return working("outside", r.Outside.Along(name), railSource, explain.Sum(opening,
 			explain.Times(explain.N(2), explain.Minus(explain.T("face", f.Face, at.Frame+"/face"), lip))))
 	}
 	return explain.Working{}, false
@@ -109,7 +109,7 @@ func (f Frame) ExplainFit(opening measure.Size, c Cut, figure, part, worked expl
 		return explain.Working{}, false
 	}
 	name := segments[1]
-	room := explain.T("opening", pick(opening, name), at.Worked+explain.Path("/opening/"+name))
+	room := explain.T("opening", opening.Along(name), at.Worked+explain.Path("/opening/"+name))
 	allowance := explain.T("allowance", f.Allowance, at.Frame+"/allowance")
 	clearance := explain.T("clearance", c.Clearance, part+"/clearance")
 	var w explain.Working
@@ -117,10 +117,10 @@ func (f Frame) ExplainFit(opening measure.Size, c Cut, figure, part, worked expl
 	switch segments[0] {
 	case "size":
 		if c.Given() {
-			w, ok = working("size", pick(c.Size, name), explain.AsGiven(),
-				explain.T("given", pick(c.Size, name), part+explain.Path("/size/"+name)))
+			w, ok = working("size", c.Size.Along(name), explain.AsGiven(),
+				explain.T("given", c.Size.Along(name), part+explain.Path("/size/"+name)))
 		} else {
-			w, ok = working("size", pick(fit.Size, name), cutSource, explain.Minus(room, explain.Most(allowance, clearance)))
+			w, ok = working("size", fit.Size.Along(name), cutSource, explain.Minus(room, explain.Most(allowance, clearance)))
 		}
 	default:
 		w, ok = f.explainLying(fit, segments[0], name, worked, opening, at)
@@ -148,13 +148,13 @@ func (f Frame) ExplainLying(fit Fit, figure, worked explain.Path, opening measur
 func (f Frame) explainLying(fit Fit, group, name string, worked explain.Path, opening measure.Size, at Places) (explain.Working, bool) {
 	switch group {
 	case "play":
-		return working("play", pick(fit.Play, name), fitSource, explain.Minus(
-			explain.T("opening", pick(opening, name), at.Worked+explain.Path("/opening/"+name)),
-			explain.T("size", pick(fit.Size, name), worked+explain.Path("/size/"+name))))
+		return working("play", fit.Play.Along(name), fitSource, explain.Minus(
+			explain.T("opening", opening.Along(name), at.Worked+explain.Path("/opening/"+name)),
+			explain.T("size", fit.Size.Along(name), worked+explain.Path("/size/"+name))))
 	case "bite":
-		return working("bite", pick(fit.Bite, name), fitSource, explain.Minus(
+		return working("bite", fit.Bite.Along(name), fitSource, explain.Minus(
 			explain.T("lip", f.Lip, at.Frame+"/lip"),
-			explain.T("play", pick(fit.Play, name), worked+explain.Path("/play/"+name))))
+			explain.T("play", fit.Play.Along(name), worked+explain.Path("/play/"+name))))
 	}
 	return explain.Working{}, false
 }
@@ -185,13 +185,6 @@ func working(key explain.Key, l measure.Length, source explain.Source, formula e
 	return explain.Working{Key: key, Exact: explain.Of(l), Formula: formula, Source: source}, true
 }
 
-func pick(s measure.Size, name string) measure.Length {
-	if name == "width" {
-		return s.Width
-	}
-	return s.Height
-}
-
 func outsideTerm(r Rectangle, name string, at Places) explain.Expr {
-	return explain.T("outside", pick(r.Outside, name), at.Worked+explain.Path("/outside/"+name))
+	return explain.T("outside", r.Outside.Along(name), at.Worked+explain.Path("/outside/"+name))
 }

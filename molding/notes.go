@@ -28,13 +28,13 @@ const (
 func (f Frame) Notes(r Rectangle, usual measure.Length, at Places) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/outside"}}
 	for _, name := range []string{"width", "height"} {
-		if sight := pick(r.Sight, name); sight <= 0 {
+		if sight := r.Sight.Along(name); sight <= 0 {
 			opening := (at.Worked + "/opening").Child(name)
 			notes = append(notes, explain.Note{
 				Level: explain.Warning, Code: NothingSeen, Path: (at.Worked + "/sight").Child(name),
 				Values: []explain.Term{
 					explain.NewTerm("lip", f.Lip, at.Frame+"/lip"),
-					explain.NewTerm("opening", pick(r.Opening, name), opening),
+					explain.NewTerm("opening", r.Opening.Along(name), opening),
 				},
 			})
 		}

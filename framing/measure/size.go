@@ -21,6 +21,15 @@ func (s Size) Area() Area {
 // it counts in inches.
 func (s Size) UnitedLength() Length { return s.Width + s.Height }
 
+// Along returns one dimension by its name: the width for "width", else the
+// height.
+func (s Size) Along(dimension string) Length {
+	if dimension == "width" {
+		return s.Width
+	}
+	return s.Height
+}
+
 // Sides holds one length for each side of an upright rectangle, seen from the
 // front.
 type Sides struct {
