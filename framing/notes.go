@@ -28,7 +28,7 @@ const (
 // to matting asks for 4-ply at least).
 const closeToGlazing = 40 * measure.Inch / 1000
 
-// notes gathers what the rooms and the whole have to say, the gravest first.
+// notes gathers what the rooms and the whole have to say, in the order of rank.
 func (w worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	frame := w.framePlaces()
 	notes := w.Frame.Notes(x.frame, w.shop.Allowance, frame)

@@ -43,7 +43,8 @@ type PiecePlan struct {
 	Layers []LayerPlan `json:"layers,omitempty"`
 	// Depth is how the package lies in the rabbet's depth.
 	Depth DepthPlan `json:"depth,omitzero"`
-	// Notes are what to know about the piece, the gravest first.
+	// Notes are what to know about the piece: warnings, then cautions, then
+	// advice.
 	Notes []explain.Note `json:"notes,omitempty"`
 }
 
