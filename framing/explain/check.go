@@ -21,6 +21,12 @@ const (
 	// MaxLength is the longest length that an order may ask for: no rail,
 	// sheet or wall of the trade is longer.
 	MaxLength = 50 * measure.Meter
+	// MaxMass and MaxForce are the greatest mass and load: no piece of the trade
+	// weighs ten tonnes.
+	MaxMass  = 10_000 * measure.Kilogram
+	MaxForce = 100 * measure.Kilonewton
+	// MaxDensity is more than the heaviest metal has, some 22,600 kg/m3.
+	MaxDensity = 25_000 * measure.KilogramPerCubicMeter
 	// MaxText is the longest name, in bytes.
 	MaxText = 200
 	// maxGiven is how much of an unusable text a problem repeats.
@@ -155,6 +161,28 @@ func (c *Checker) Ratio(at Path, r, least, most Ratio) {
 			Accepted: least.String() + " to " + most.String(),
 		})
 	}
+}
+
+// Mass checks that m is nothing or more and no more than [MaxMass].
+func (c *Checker) Mass(at Path, m measure.Mass) { checkRange(c, at, m, 0, MaxMass) }
+
+// Force checks that f is nothing or more and no more than [MaxForce].
+func (c *Checker) Force(at Path, f measure.Force) { checkRange(c, at, f, 0, MaxForce) }
+
+// Density checks that d is nothing or more and no more than [MaxDensity].
+func (c *Checker) Density(at Path, d measure.Density) { checkRange(c, at, d, 0, MaxDensity) }
+
+// Angle checks that a lies from least to most, both included.
+func (c *Checker) Angle(at Path, a, least, most measure.Angle) { checkRange(c, at, a, least, most) }
+
+// checkRange checks that q lies from least to most, both included. What was
+// given is written exactly, the range for someone to read.
+func checkRange[Q Quantity](c *Checker, at Path, q, least, most Q) {
+	if q >= least && q <= most {
+		return
+	}
+	write := func(q Q) string { return string(Of(q).AppendReadable(nil, c.Format)) }
+	c.Add(Problem{Code: OutOfRange, Path: at, Given: Of(q).String(), Accepted: write(least) + " to " + write(most)})
 }
 
 // Number checks that n lies from least to most, both included.

@@ -79,13 +79,25 @@ func fill(dst []byte, template string, terms []Term, f measure.Format) []byte {
 
 // Text returns what the change asks for, in the manner of f: "rabbet depth at
 // least 9/16 in". A bound is rounded to the fineness on its own side, so that
-// the text asks for no less than the change.
+// the text asks for no less than the change; a mass or a load of at least so
+// much stands as [measure.ShowMass] and [measure.ShowForce] show it.
 func (c Change) Text(f measure.Format) string {
 	var dst []byte
 	dst = append(dst, English("field."+c.Path.Last())...)
 	dst = append(dst, ' ')
 	if c.Bound != Exactly {
 		dst = append(append(dst, English("bound."+string(c.Bound))...), ' ')
+	}
+	if c.Bound == AtLeast && f.Style != measure.Exact {
+		inches := f.Unit() == measure.Inches
+		switch c.To.Kind {
+		case MassKind:
+			dst, _ = measure.AppendMass(dst, measure.Mass(c.To.N), inches)
+			return string(dst)
+		case ForceKind:
+			dst, _ = measure.AppendForce(dst, measure.Force(c.To.N), inches)
+			return string(dst)
+		}
 	}
 	if c.Bound == Exactly || c.To.Kind != LengthKind {
 		return string(c.To.Append(dst, f))

@@ -19,6 +19,9 @@ var (
 // Evaluate works e out from its terms, in exact integers. It is the second
 // road to a figure: the room that made the figure did not come this way.
 func (e Expr) Evaluate() (Value, error) {
+	if e.Node == nil {
+		return Value{}, ErrOp
+	}
 	if e.Op == OpTerm {
 		return e.Term.Value, nil
 	}
@@ -40,10 +43,12 @@ func (e Expr) Evaluate() (Value, error) {
 // arity is how many arguments an operation takes; -1 is one or more.
 func arity(op Op) int {
 	switch op {
-	case OpHalf:
+	case OpHalf, OpWeight, OpUpTenthPound:
 		return 1
-	case OpTimes, OpDown, OpUp, OpNearest:
+	case OpTimes, OpDown, OpUp, OpNearest, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos:
 		return 2
+	case OpMass:
+		return 4
 	case OpQuot:
 		return 3
 	}
@@ -64,6 +69,8 @@ func apply(op Op, args []Value) (Value, error) {
 		return Value{args[0].Kind, int64(half)}, nil
 	case OpDown, OpUp, OpNearest, OpSum, OpMinus, OpLeast, OpMost:
 		return fold(op, args)
+	case OpMass, OpWeight, OpUpTenthPound, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos:
+		return turn(op, args)
 	}
 	return Value{}, ErrOp
 }
@@ -108,29 +115,13 @@ func combine(op Op, a, b int64) (int64, bool) {
 	return rounded, true
 }
 
-// multiply is a x b / c. At most one of a and b has a unit, or, where c has
-// one, two of the three share it and it cancels. A ratio counts as parts of
-// its whole.
+// multiply is a x b / c. At most one of a and b has a unit; where c has one, it
+// cancels against that of a or b, and the other may have its own, as in force x
+// length / length. A ratio counts as parts of its whole.
 func multiply(a, b, c Value) (Value, error) {
-	kind := CountKind
-	var num, den int
-	for _, v := range []Value{a, b} {
-		if v.Kind != CountKind && v.Kind != RatioKind {
-			kind = v.Kind
-			num++
-		}
-	}
-	if c.Kind != CountKind && c.Kind != RatioKind {
-		den++
-		if c.Kind != kind {
-			return Value{}, ErrKinds
-		}
-	}
-	if num > 1 && (den == 0 || a.Kind != b.Kind) {
+	kind, ok := unitOf(a.Kind, b.Kind, c.Kind)
+	if !ok {
 		return Value{}, ErrKinds
-	}
-	if num == 1 && den == 1 {
-		kind = CountKind
 	}
 	// A ratio in the product counts in millionths; one in the divisor takes a
 	// factor of a million back out.
@@ -159,6 +150,27 @@ func multiply(a, b, c Value) (Value, error) {
 		return Value{}, ErrRange
 	}
 	return Value{kind, n}, nil
+}
+
+// unitOf is the kind of a x b / c.
+func unitOf(a, b, c Kind) (kind Kind, ok bool) {
+	plain := func(k Kind) bool { return k == CountKind || k == RatioKind }
+	switch {
+	case plain(c):
+	case c == a:
+		a = CountKind
+	case c == b:
+		b = CountKind
+	default:
+		return NoKind, false
+	}
+	switch {
+	case plain(a) && plain(b):
+		return CountKind, true
+	case plain(a):
+		return b, true
+	}
+	return a, plain(b)
 }
 
 // divide is a / b rounded half away from zero, where there is such a number.

@@ -18,6 +18,7 @@ func Example() {
 			explain.NewTerm("package", measure.Inch, "/pieces/0/depth/package"),
 			explain.NewTerm("rabbet", 3*measure.Inch/8, rabbet),
 			explain.NewTerm("proud", 5*measure.Inch/8, ""),
+			explain.NewTerm("strip", 3*measure.Inch/4, ""),
 			explain.NewTerm("wanted", measure.Inch+measure.Inch/8, "/pieces/0/depth/wanted"),
 		},
 		Changes: []explain.Change{{
@@ -28,7 +29,7 @@ func Example() {
 	fmt.Println(note.Text(f))
 	fmt.Println(note.Changes[0].Text(f))
 	// Output:
-	// The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the frame up, hold it with offset clips, or take a rabbet of 1 1/8 in.
+	// The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the back of the frame up by 3/4 in, hold the package with clips of 5/8 in offset, or take a rabbet of 1 1/8 in. Rings, wire and bumpers have to clear it.
 	// rabbet depth at least 1 1/8 in
 }
 

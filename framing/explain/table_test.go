@@ -134,7 +134,7 @@ func (m module) madeKeys(t *testing.T) []string {
 	}
 	made = append(made, "seated.bottom")
 	for _, op := range m.consts["Op"] {
-		if !slices.Contains([]string{"", "sum", "minus", "times", "over"}, op) { // these are signs
+		if !slices.Contains([]string{"", "sum", "minus", "times", "over", "mass"}, op) { // these are signs
 			made = append(made, "op."+op)
 		}
 	}

@@ -12,14 +12,15 @@ type Kind uint8
 
 // The kinds of values. The zero Kind counts nothing.
 const (
-	NoKind     Kind = iota
-	LengthKind      // nanometers
-	AreaKind        // square micrometers
-	AngleKind       // nanodegrees
-	MassKind        // milligrams
-	ForceKind       // millinewtons
-	RatioKind       // parts per million
-	CountKind       // a plain number
+	NoKind      Kind = iota
+	LengthKind       // nanometers
+	AreaKind         // square micrometers
+	AngleKind        // nanodegrees
+	MassKind         // milligrams
+	ForceKind        // millinewtons
+	RatioKind        // parts per million
+	CountKind        // a plain number
+	DensityKind      // grams per cubic meter
 )
 
 // A Value is one integer with its kind: a length of so many nanometers, an
@@ -31,7 +32,7 @@ type Value struct {
 
 // A Quantity is what a [Value] can be made from.
 type Quantity interface {
-	measure.Length | measure.Area | measure.Angle | measure.Mass | measure.Force | Ratio | int
+	measure.Length | measure.Area | measure.Angle | measure.Mass | measure.Force | measure.Density | Ratio | int
 }
 
 // Of returns q as a Value of its kind.
@@ -48,6 +49,8 @@ func Of[Q Quantity](q Q) Value {
 		kind = MassKind
 	case measure.Force:
 		kind = ForceKind
+	case measure.Density:
+		kind = DensityKind
 	case Ratio:
 		kind = RatioKind
 	}
@@ -71,23 +74,38 @@ func (v Value) Append(dst []byte, f measure.Format) []byte {
 		return append(dst, measure.Mass(v.N).String()...)
 	case ForceKind:
 		return append(dst, measure.Force(v.N).String()...)
+	case DensityKind:
+		return append(dst, measure.Density(v.N).String()...)
 	case RatioKind:
 		return append(dst, Ratio(v.N).String()...)
 	}
 	return strconv.AppendInt(dst, v.N, 10)
 }
 
-// AppendReadable writes v for someone to read, in the manner of f: exactly where that is short, else a
-// length as "about" so many thousandths of an inch or tenths of a millimeter,
-// and an area as "about" so many tenths of a square foot or hundredths of a
-// square meter.
+// AppendReadable writes v for someone to read, in the manner of f: exactly where
+// that is short, else as "about" so much:
+//
+//	a length   in thousandths of an inch or tenths of a millimeter
+//	an area    in tenths of a square foot or hundredths of a square meter
+//	a mass     in tenths of a pound or hundredths of a kilogram; a small one in
+//	           tenths of an ounce or of a gram
+//	a force    in tenths of a pound or of a newton
+//
+// The zero Format writes every length, mass and force exactly.
 func (v Value) AppendReadable(dst []byte, f measure.Format) []byte {
 	inches := f.Unit() == measure.Inches
-	if v.Kind == AreaKind {
+	switch {
+	case v.Kind == AreaKind:
 		return appendArea(dst, measure.Area(v.N), inches)
+	case f.Style == measure.Exact:
+		return v.Append(dst, f)
+	case v.Kind == MassKind:
+		return massSteps(measure.Mass(v.N), inches).append(dst, v.N)
+	case v.Kind == ForceKind:
+		return forceSteps(inches).append(dst, v.N)
 	}
 	exact := v.Append(nil, f)
-	if v.Kind != LengthKind || f.Style == measure.Exact {
+	if v.Kind != LengthKind {
 		return append(dst, exact...)
 	}
 	rough := measure.Format{Style: measure.Metric, Step: measure.Millimeter / 10}

@@ -21,6 +21,7 @@ func TestValueText(t *testing.T) {
 		{explain.Of(45 * measure.Degree), explain.AngleKind, "45 deg"},
 		{explain.Of(3 * measure.Kilogram), explain.MassKind, "3000 g"},
 		{explain.Of(measure.Newton / 2), explain.ForceKind, "0.5 N"},
+		{explain.Of(2500 * measure.KilogramPerCubicMeter), explain.DensityKind, "2500 kg/m3"},
 		{explain.Of(explain.Whole / 5), explain.RatioKind, "20 %"},
 		{explain.Of(-2), explain.CountKind, "-2"},
 		{explain.Value{}, explain.NoKind, "0"},

@@ -54,6 +54,9 @@ func appendEquation(dst []byte, f measure.Format, key Key, v Value, e Expr) []by
 // Append writes e the way one would say it: the name before each value, x for
 // times, brackets where they matter.
 func (e Expr) Append(dst []byte, f measure.Format) []byte {
+	if e.Node == nil {
+		return dst
+	}
 	switch e.Op {
 	case OpTerm:
 		if e.Term.Key != "" {
@@ -64,8 +67,15 @@ func (e Expr) Append(dst []byte, f measure.Format) []byte {
 		return e.appendInfix(dst, f, " + ")
 	case OpMinus:
 		return e.appendInfix(dst, f, " - ")
-	case OpTimes:
+	case OpTimes, OpMass:
 		return e.appendInfix(dst, f, " x ")
+	case OpSin, OpCos, OpTan, OpOverTan, OpOverSin:
+		return e.appendInfix(dst, f, " "+English("op."+string(e.Op))+" ")
+	case OpUpTenthPound:
+		if len(e.Args) == 1 {
+			dst = e.Args[0].appendInside(dst, f)
+			return append(append(dst, ", "...), English("op."+string(e.Op))...)
+		}
 	case OpQuot:
 		if len(e.Args) == 3 {
 			dst = e.Args[0].appendInside(dst, f)
@@ -100,7 +110,7 @@ func (e Expr) appendInfix(dst []byte, f measure.Format, sign string) []byte {
 		if i > 0 {
 			dst = append(dst, sign...)
 		}
-		if e.Op == OpSum && a.Op != OpDown && a.Op != OpUp && a.Op != OpNearest {
+		if e.Op == OpSum && a.Op != OpDown && a.Op != OpUp && a.Op != OpNearest && a.Op != OpUpTenthPound {
 			dst = a.Append(dst, f)
 			continue
 		}
@@ -112,8 +122,11 @@ func (e Expr) appendInfix(dst []byte, f measure.Format, sign string) []byte {
 // appendInside writes e as an argument: in brackets, but for a term, and for a
 // product or a function, which hold together by themselves.
 func (e Expr) appendInside(dst []byte, f measure.Format) []byte {
+	if e.Node == nil {
+		return dst
+	}
 	switch e.Op {
-	case OpTerm, OpTimes, OpHalf, OpLeast, OpMost:
+	case OpTerm, OpTimes, OpHalf, OpLeast, OpMost, OpMass, OpWeight, OpHypotenuse, OpLeg, OpSlope:
 		return e.Append(dst, f)
 	}
 	dst = append(dst, '(')

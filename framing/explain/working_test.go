@@ -112,7 +112,7 @@ func TestExprText(t *testing.T) {
 		{explain.Down(a, b), "1, down to 2"},
 		{explain.Up(explain.Minus(a, b), c), "(1 - 2), up to 3"},
 		{explain.Sum(explain.ToNearest(a, b), c), "(1, to the nearest 2) + 3"},
-		{explain.Expr{Op: explain.OpQuot, Args: []explain.Expr{a}}, "op.over (1)"},
+		{explain.Apply(explain.OpQuot, a), "op.over (1)"},
 	}
 	for _, row := range rows {
 		if got := string(row.formula.Append(nil, sixteenths)); got != row.want {

@@ -1,10 +1,3 @@
-// Package material says what the parts of a frame are made of. For now it
-// holds density, and the mass of a flat sheet that follows from it.
-//
-// The mass of a sheet is its area times its thickness times its density. The
-// thickness is the metric one that is really there: a pane sold as 1/8 in is
-// 3.0 mm and not 3.175 mm, so tables made from the fraction read 6 percent
-// heavy.
 package material
 
 import (
@@ -13,16 +6,14 @@ import (
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
-// A Density is in grams per cubic meter, far past any matter. Float glass, at
-// 2500 kg/m3, is 2_500_000.
-type Density int64
+// A Density is in grams per cubic meter; see [measure.Density].
+type Density = measure.Density
 
-// Common units of density. The pound per cubic foot is not among them: it is
-// 16,018.46... g/m3, which is not whole. [PoundsPerCubicFoot] rounds it.
+// Common units of density.
 const (
-	GramPerCubicMeter      Density = 1
-	KilogramPerCubicMeter          = 1000 * GramPerCubicMeter
-	GramPerCubicCentimeter         = 1000 * KilogramPerCubicMeter
+	GramPerCubicMeter      = measure.GramPerCubicMeter
+	KilogramPerCubicMeter  = measure.KilogramPerCubicMeter
+	GramPerCubicCentimeter = measure.GramPerCubicCentimeter
 )
 
 // PoundsPerCubicFoot returns the density of n pounds in a cubic foot, rounded

@@ -5,7 +5,7 @@
 //
 // A [Length] is a whole number of nanometers, and 1/64 in is exactly 396,875 of
 // them: lengths add up, compare with == and come out the same on every machine.
-// [Area], [Angle], [Mass] and [Force] are integers in the same way. Nothing
+// [Area], [Angle], [Mass], [Force] and [Density] are integers in the same way. Nothing
 // here is a float, nothing is rounded unless a step and a [Direction] are named,
 // and what rounding took away is handed back as a remainder.
 //
@@ -34,16 +34,26 @@
 // it exactly. What it writes, [Parse] reads with [Format.Unit]. String and JSON
 // always use the exact canonical text, 528.6375 mm, whatever a screen shows.
 //
+// A mass and a load are shown rounded up by [ShowMass] and [ShowForce], so that
+// what is shown is enough.
+//
+// # Triangles
+//
+// [Hypot], [Leg], [Slope] and the products with a sine or a tangent are worked
+// out in whole numbers too, and rounded once.
+//
+//	run := thickness.OverTan(bevel) // how far a bevel runs in
+//
 // # Grammar
 //
-// This is everything that Parse, [Read], [ParseArea], [ParseAngle], [ParseMass]
-// and [ParseForce] read, in the EBNF of ISO/IEC 14977 but without the commas.
+// This is everything that Parse, [Read], [ParseArea], [ParseAngle], [ParseMass],
+// [ParseForce] and [ParseDensity] read, in the EBNF of ISO/IEC 14977 but without the commas.
 // sp is any run of spaces, also none.
 //
 //	text        = sp [ minus sp ] term sp | sp term sp { "+" sp term sp } ;
 //	term        = number sp [ unit ] | compound ;
 //
-//	compound    = length | angle | mass ;          (* by the function called *)
+//	compound    = length | angle | mass ;   (* by the function called; a force as a mass *)
 //	length      = whole sp feet ( sp | hyphen ) number sp [ inches ] ;
 //	angle       = whole sp degrees sp number sp minutes
 //	            | whole sp degrees sp [ whole sp minutes sp ] number sp seconds
@@ -88,13 +98,19 @@
 //	            | "gram" | "grams" | "kilogram" | "kilograms"      (* ParseMass *)
 //	            | "mN" | "N" | "kN" | "lbf" | "millinewton" | "millinewtons"
 //	            | "newton" | "newtons" | "kilonewton" | "kilonewtons"
-//	            | ( "pound" | "pounds" ) ( "-" | space ) "force" ; (* ParseForce *)
+//	            | ( "pound" | "pounds" ) ( "-" | space ) "force"
+//	            | pounds | ounces | "g" | "kg" | "gf" | "kgf" | "ozf"
+//	            | "gram" | "grams" | "kilogram" | "kilograms"      (* ParseForce *)
+//	            | density ;                                        (* ParseDensity *)
 //	metric      = "mm" | "cm" | "m" | "millimeter" | "millimeters" | "millimetre"
 //	            | "millimetres" | "centimeter" | ... | "meter" | ... ;
 //	linear      = metric | "in" [ "." ] | "inch" | "inches"
 //	            | "ft" [ "." ] | "foot" | "feet" ;
 //	area        = ( "sq" [ "." ] | "square" ) sp linear
 //	            | linear-without-a-point ( "2" | "²" | "^2" ) ;
+//	density     = "kg" slash cube-of-m | "g" slash ( cube-of-m | cube-of-cm )
+//	            | pounds slash cube-of-ft ;     (* and their words *)
+//	cube-of-x   = ( "cu" [ "." ] | "cubic" ) sp x | x ( "3" | "³" | "^3" ) ;
 //
 // Words are read in any case, but the m of milli is small: MN would be a
 // meganewton and Mg a tonne. Beyond the grammar these rules hold:

@@ -130,3 +130,39 @@ func ExampleLength_MarshalText() {
 	fmt.Println(string(text))
 	// Output: {"width":"406.4 mm","height":"508 mm"}
 }
+
+// A 4-ply board of 1.4 mm, beveled at 45 and at 60 degrees.
+func ExampleLength_OverTan() {
+	board := 14 * measure.Millimeter / 10
+	fmt.Println(board.OverTan(45 * measure.Degree))
+	fmt.Println(board.OverTan(60 * measure.Degree))
+	// Output:
+	// 1.4 mm
+	// 0.80829 mm
+}
+
+// Eyes 16 in apart, a wire that rises 2 in to its hook: how steep it is, and how
+// hard it pulls at a frame of 10 lb.
+func ExampleSlope() {
+	angle := measure.Slope(2*measure.Inch, 8*measure.Inch)
+	half, _ := measure.ParseForce("5 lb", measure.NoUnit)
+	_, tension := measure.ShowForce(half.OverSin(angle), true)
+	fmt.Println(angle, tension)
+	fmt.Println(2 * measure.Hypot(2*measure.Inch, 8*measure.Inch))
+	// Output:
+	// 14.036243468 deg 20.7 lb
+	// 418.907532 mm
+}
+
+func ExampleShowMass() {
+	_, pounds := measure.ShowMass(1_032_256*measure.Milligram, true)
+	_, kilograms := measure.ShowMass(1_032_256*measure.Milligram, false)
+	fmt.Println(pounds, kilograms)
+	// Output: 2.3 lb 1.05 kg
+}
+
+func ExampleParseDensity() {
+	glass, _ := measure.ParseDensity("156 lb/cu ft", measure.NoUnit)
+	fmt.Println(glass)
+	// Output: 2498.88 kg/m3
+}

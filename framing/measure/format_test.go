@@ -273,7 +273,7 @@ func TestNames(t *testing.T) {
 		{Exact.String(), "exact"}, {Fraction.String(), "fraction"}, {FeetInches.String(), "feet and inches"},
 		{DecimalInch.String(), "decimal inch"}, {Metric.String(), "metric"}, {Style(99).String(), "exact"},
 		{Nearest.String(), "nearest"}, {Down.String(), "down"}, {Up.String(), "up"}, {Direction(9).String(), "nearest"},
-		{NoUnit.String(), ""}, {(PoundsForce + 1).String(), ""},
+		{NoUnit.String(), ""}, {(PoundsPerCubicFoot + 1).String(), ""},
 	} {
 		if c.got != c.want {
 			t.Errorf("name %q, want %q", c.got, c.want)

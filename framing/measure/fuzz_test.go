@@ -62,7 +62,7 @@ func FuzzParseOthers(f *testing.F) {
 		f.Add(c.text, uint8(c.dim), uint8(c.bare))
 	}
 	f.Fuzz(func(t *testing.T, text string, which, bare uint8) {
-		dim := ofArea + dimension(which)%4
+		dim := ofArea + dimension(which)%5
 		got, how, err := read(text, dim, Unit(bare))
 		if err != nil {
 			fuzzedFault(t, text, err)

@@ -61,8 +61,20 @@ func ParseMass(s string, bare Unit) (Mass, error) {
 
 // ParseForce reads a force, as "50 lbf" or "220 N", by the grammar of the
 // package comment. It is rounded half away from zero to a millinewton: 1 lbf is
-// 4.4482216152605 N and becomes 4,448 mN. A plain "lb" is a mass and not read.
+// 4.4482216152605 N and becomes 4,448 mN.
+//
+// It reads weights as hooks and wires are sold by: "50 lb" and "10 kg" are what
+// so much mass weighs under standard gravity, as [Weight] has it. What is written
+// in them counts as [PoundsForce], [OuncesForce], [KilogramsForce] or [GramsForce].
 func ParseForce(s string, bare Unit) (Force, error) {
 	v, _, err := read(s, ofForce, bare)
 	return Force(v), err
+}
+
+// ParseDensity reads a density, as "2500 kg/m3", "1.19 g/cm3" or "156 lb/cu ft",
+// by the grammar of the package comment. It is rounded half away from zero to a
+// gram per cubic meter: 156 lb/ft3 is 2498.88 kg/m3.
+func ParseDensity(s string, bare Unit) (Density, error) {
+	v, _, err := read(s, ofDensity, bare)
+	return Density(v), err
 }

@@ -422,7 +422,7 @@ func TestParseFaults(t *testing.T) {
 	checkFault(t, "20 13/16 ", RuleNoUnit, 8, func() error { _, err := Parse("20 13/16 ", NoUnit); return err })
 	checkFault(t, "4 + 9 in", RuleNoUnit, 1, func() error { _, err := Parse("4 + 9 in", NoUnit); return err })
 	checkFault(t, "4 in + 9", RuleNoUnit, 8, func() error { _, err := Parse("4 in + 9", NoUnit); return err })
-	for _, bare := range []Unit{Grams, SquareInches, Degrees, Newtons, PoundsForce + 1, 255} {
+	for _, bare := range []Unit{Grams, SquareInches, Degrees, Newtons, PoundsPerCubicFoot + 1, 255} {
 		checkFault(t, "20 in", RuleWrongBare, 0, func() error { _, err := Parse("20 in", bare); return err })
 	}
 }

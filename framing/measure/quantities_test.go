@@ -2,7 +2,7 @@ package measure
 
 import "testing"
 
-// others are texts of areas, angles, masses and forces.
+// others are texts of areas, angles, masses, forces and densities.
 var others = []struct {
 	dim     dimension
 	text    string
@@ -68,6 +68,34 @@ var others = []struct {
 	{ofForce, "50 pound force", NoUnit, 222_411, true},
 	{ofForce, "3 newtons", NoUnit, 3 * int64(Newton), false},
 	{ofForce, "50", PoundsForce, 222_411, true},
+	{ofForce, "50 lb", NoUnit, 222_411, true}, // 222,411.080763025
+	{ofForce, "50 lbs.", NoUnit, 222_411, true},
+	{ofForce, "50 pounds", NoUnit, 222_411, true},
+	{ofForce, "50 pound", NoUnit, 222_411, true},
+	{ofForce, "50 lbs + 8 oz", NoUnit, 224_635, true}, // 224,635.19...
+	{ofForce, "50 pounds 8 ounces", NoUnit, 224_635, true},
+	{ofForce, "8 ozf", NoUnit, 2_224, true},
+	{ofForce, "10 kg", NoUnit, 98_067, true}, // 98,066.5
+	{ofForce, "20 kgf", NoUnit, 196_133, false},
+	{ofForce, "500 g", NoUnit, 4_903, true},
+	{ofForce, "500 grams", NoUnit, 4_903, true},
+	{ofForce, "100 kg", NoUnit, 980_665, false},
+	{ofForce, "100 Kilograms", NoUnit, 980_665, false},
+	{ofForce, "100", KilogramsForce, 980_665, false},
+
+	{ofDensity, "2500 kg/m3", NoUnit, 2_500_000, false},
+	{ofDensity, "2500 kg/m³", NoUnit, 2_500_000, false},
+	{ofDensity, "2500 kg/m^3", NoUnit, 2_500_000, false},
+	{ofDensity, "2500 kilograms/cubic meter", NoUnit, 2_500_000, false},
+	{ofDensity, "1.19 g/cm3", NoUnit, 1_190_000, false},
+	{ofDensity, "1,2 g/cm³", NoUnit, 1_200_000, false},
+	{ofDensity, "640 g/m3", NoUnit, 640, false},
+	{ofDensity, "156 lb/ft3", NoUnit, 2_498_880, true},
+	{ofDensity, "156 lb/cu ft", NoUnit, 2_498_880, true},
+	{ofDensity, "156 lb./cu. ft.", NoUnit, 2_498_880, true},
+	{ofDensity, "156 pounds/cubic foot", NoUnit, 2_498_880, true},
+	{ofDensity, "43 1/2", PoundsPerCubicFoot, 696_803, true},
+	{ofDensity, "2500", KilogramsPerCubicMeter, 2_500_000, false},
 }
 
 func TestOtherQuantities(t *testing.T) {
@@ -96,11 +124,13 @@ func textOf(dim dimension, v int64) ([]byte, error) {
 		return Mass(v).MarshalText()
 	case ofForce:
 		return Force(v).MarshalText()
+	case ofDensity:
+		return Density(v).MarshalText()
 	}
 	return Length(v).MarshalText()
 }
 
-// otherFaults are texts that the four refuse.
+// otherFaults are texts that the five refuse.
 var otherFaults = []struct {
 	dim    dimension
 	text   string
@@ -151,12 +181,35 @@ var otherFaults = []struct {
 	{ofMass, "", NoUnit, RuleEmpty, 0},
 
 	{ofForce, "3 MN", NoUnit, RuleUnknownUnit, 2}, // a meganewton
-	{ofForce, "50 lb", NoUnit, RuleUnknownUnit, 3},
-	{ofForce, "50 pounds", NoUnit, RuleUnknownUnit, 3},
-	{ofForce, "50 pounds-farce", NoUnit, RuleUnknownUnit, 3},
+	{ofForce, "50 lbm", NoUnit, RuleUnknownUnit, 3},
+	{ofForce, "50 mg", NoUnit, RuleUnknownUnit, 3},
+	{ofForce, "50 pounds-farce", NoUnit, RuleTrailing, 9},
+	{ofForce, "50 pounds farce", NoUnit, RuleTrailing, 10},
+	{ofForce, "50 kilograms-force", NoUnit, RuleTrailing, 12},
+	{ofForce, "50 lb 16 oz", NoUnit, RulePartTooLarge, 6},
+	{ofForce, "50.5 lb 4 oz", NoUnit, RuleFeetFraction, 0},
+	{ofForce, "50 lb 4", NoUnit, RuleNoUnit, 7},
+	{ofForce, "50 lb 4 kg", NoUnit, RuleMixedUnits, 8},
 	{ofForce, "9999999999999 kN", NoUnit, RuleRange, 0},
 	{ofForce, "3", Pounds, RuleWrongBare, 0},
 	{ofForce, "", NoUnit, RuleEmpty, 0},
+
+	{ofDensity, "2500", NoUnit, RuleNoUnit, 4},
+	{ofDensity, "2500 kg", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/m2", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/m", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/cubic", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/cu millimeterssss", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 kg/ft3", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 lb/m3", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 g/mm3", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 N/m3", NoUnit, RuleUnknownUnit, 5},
+	{ofDensity, "2500 lb/cu.5 ft", NoUnit, RuleTrailing, 10},
+	{ofDensity, "2500 lb/ft34", NoUnit, RuleTrailing, 11},
+	{ofDensity, "9999999999999999 kg/m3", NoUnit, RuleRange, 0},
+	{ofDensity, "2500", Kilograms, RuleWrongBare, 0},
+	{ofDensity, "", NoUnit, RuleEmpty, 0},
 }
 
 func TestOtherFaults(t *testing.T) {
@@ -171,6 +224,8 @@ func TestOtherFaults(t *testing.T) {
 				_, err = ParseMass(c.text, c.bare)
 			case ofForce:
 				_, err = ParseForce(c.text, c.bare)
+			case ofDensity:
+				_, err = ParseDensity(c.text, c.bare)
 			}
 			return err
 		})
@@ -179,14 +234,14 @@ func TestOtherFaults(t *testing.T) {
 
 // Every unit's symbol reads as that unit, and its factor is what one of it is.
 func TestUnitSymbols(t *testing.T) {
-	for u := Millimeters; u <= PoundsForce; u++ {
+	for u := Millimeters; u <= PoundsPerCubicFoot; u++ {
 		num, den := u.factor()
 		got, how, err := read("600 "+u.String(), u.dimension(), NoUnit)
 		if want, exact := mulDiv(600, int64(num), int64(den)); err != nil || got != want || exact == how.rounded || how.unit != u {
 			t.Errorf("600 %v reads as %d %v, rounded %v, %v; want %d", u, got, how.unit, how.rounded, err, want)
 		}
 	}
-	for u := PoundsForce + 1; u != 0; u++ {
+	for u := PoundsPerCubicFoot + 1; u != 0; u++ {
 		if u.dimension() != ofNothing || u.String() != "" {
 			t.Errorf("unit %d is something", u)
 		}

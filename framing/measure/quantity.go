@@ -69,7 +69,7 @@ const (
 type Force int64
 
 // Common forces. The pound-force is not among them: it is 4,448.2216152605 mN,
-// which is not whole. [ParseForce] reads it.
+// which is not whole. [ParseForce] reads it, and weights in pounds and kilograms.
 const (
 	Millinewton Force = 1
 	Newton            = 1000 * Millinewton

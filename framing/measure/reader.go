@@ -202,7 +202,9 @@ func (d dimension) example() string {
 	case ofMass:
 		return "a mass, as 3 lb 4 oz or 1.5 kg"
 	case ofForce:
-		return "a force, as 50 lbf or 220 N"
+		return "a force, as 50 lb or 220 N"
+	case ofDensity:
+		return "a density, as 2500 kg/m3"
 	}
 	return "a length, as 20 13/16 in or 528.5 mm"
 }
@@ -218,6 +220,8 @@ func (d dimension) limits() string {
 		return "at most about 9.2 million tonnes"
 	case ofForce:
 		return "at most about 9.2 trillion kilonewtons"
+	case ofDensity:
+		return "at most about 9.2 quadrillion kg/m3"
 	}
 	return "at most about 9.2 million kilometers"
 }
@@ -228,7 +232,7 @@ func (u Unit) partNames() string {
 		return "arcmin or arcsec"
 	case ArcMinutes:
 		return "arcsec"
-	case Pounds:
+	case Pounds, PoundsForce:
 		return "oz"
 	}
 	return "inches"
@@ -238,7 +242,7 @@ func (u Unit) wholeExample() string {
 	switch u {
 	case Degrees, ArcMinutes:
 		return "22.5 deg, or 22 deg 30 min"
-	case Pounds:
+	case Pounds, PoundsForce:
 		return "3.25 lb, or 3 lb 4 oz"
 	}
 	return `1.5', or 1' 6"`
@@ -248,7 +252,7 @@ func (u Unit) belowExample() string {
 	switch {
 	case u == Inches:
 		return "less than 12 inches after feet"
-	case u == Ounces:
+	case u == Ounces || u == OuncesForce:
 		return "less than 16 ounces after pounds"
 	}
 	return "less than 60 after the larger unit"

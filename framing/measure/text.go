@@ -39,8 +39,14 @@ func (f Force) AppendText(b []byte) ([]byte, error) {
 	return appendCanonical(b, int64(f), 1000, " N"), nil
 }
 
+// AppendText appends the canonical text of d to b: the exact kilograms per
+// cubic meter, as "2500 kg/m3". The error is always nil.
+func (d Density) AppendText(b []byte) ([]byte, error) {
+	return appendCanonical(b, int64(d), 1000, " kg/m3"), nil
+}
+
 // longestText is above the longest canonical text: a sign, 19 digits, a point,
-// a space and "deg".
+// a space and "kg/m3".
 const longestText = 32
 
 // String returns the canonical text, as [Length.AppendText] writes it.
@@ -73,6 +79,12 @@ func (f Force) String() string {
 	return string(b)
 }
 
+// String returns the canonical text, as [Density.AppendText] writes it.
+func (d Density) String() string {
+	b, _ := d.AppendText(make([]byte, 0, longestText))
+	return string(b)
+}
+
 // MarshalText returns the canonical text, so that encoding/json writes l as a
 // string. The error is always nil.
 func (l Length) MarshalText() ([]byte, error) { return l.AppendText(nil) }
@@ -92,6 +104,10 @@ func (m Mass) MarshalText() ([]byte, error) { return m.AppendText(nil) }
 // MarshalText returns the canonical text, so that encoding/json writes f as a
 // string. The error is always nil.
 func (f Force) MarshalText() ([]byte, error) { return f.AppendText(nil) }
+
+// MarshalText returns the canonical text, so that encoding/json writes d as a
+// string. The error is always nil.
+func (d Density) MarshalText() ([]byte, error) { return d.AppendText(nil) }
 
 // UnmarshalText reads any text that [Parse] reads, but every number in it needs
 // a unit. On an error, a *[ParseError], l keeps what it was. encoding/json
@@ -140,6 +156,16 @@ func (f *Force) UnmarshalText(text []byte) error {
 	v, err := ParseForce(string(text), NoUnit)
 	if err == nil {
 		*f = v
+	}
+	return err
+}
+
+// UnmarshalText reads any text that [ParseDensity] reads, but every number in it
+// needs a unit. On an error, a *[ParseError], d keeps what it was.
+func (d *Density) UnmarshalText(text []byte) error {
+	v, err := ParseDensity(string(text), NoUnit)
+	if err == nil {
+		*d = v
 	}
 	return err
 }

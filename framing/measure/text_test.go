@@ -12,9 +12,9 @@ var _ = []interface {
 	encoding.TextMarshaler
 	encoding.TextAppender
 	String() string
-}{Length(0), Area(0), Angle(0), Mass(0), Force(0)}
+}{Length(0), Area(0), Angle(0), Mass(0), Force(0), Density(0)}
 
-var _ = []encoding.TextUnmarshaler{(*Length)(nil), (*Area)(nil), (*Angle)(nil), (*Mass)(nil), (*Force)(nil)}
+var _ = []encoding.TextUnmarshaler{(*Length)(nil), (*Area)(nil), (*Angle)(nil), (*Mass)(nil), (*Force)(nil), (*Density)(nil)}
 
 // canonical texts, read both ways.
 func TestCanonical(t *testing.T) {
@@ -39,6 +39,9 @@ func TestCanonical(t *testing.T) {
 		{ofMass, minInt64, "-9223372036854775.808 g"},
 		{ofForce, 4_448, "4.448 N"},
 		{ofForce, maxInt64, "9223372036854775.807 N"},
+		{ofDensity, 2_500_000, "2500 kg/m3"},
+		{ofDensity, 761_600, "761.6 kg/m3"},
+		{ofDensity, minInt64, "-9223372036854775.808 kg/m3"},
 	} {
 		text, err := textOf(c.dim, c.value)
 		if string(text) != c.text || err != nil {
@@ -63,6 +66,7 @@ func TestRoundTrip(t *testing.T) {
 		roundTrip(t, Angle(v))
 		roundTrip(t, Mass(v))
 		roundTrip(t, Force(v))
+		roundTrip(t, Density(v))
 	}
 }
 
@@ -95,6 +99,7 @@ type everything struct {
 	Angle  Angle
 	Mass   Mass
 	Force  Force
+	Heft   Density
 	Size   Size
 	Sides  Sides
 	Counts map[Length]int
@@ -102,10 +107,10 @@ type everything struct {
 
 func TestJSON(t *testing.T) {
 	in := everything{
-		Length: 20*Inch + 13*sixteenth, Area: SquareInch, Angle: 45 * Degree, Mass: Kilogram, Force: Newton,
+		Length: 20*Inch + 13*sixteenth, Area: SquareInch, Angle: 45 * Degree, Mass: Kilogram, Force: Newton, Heft: KilogramPerCubicMeter,
 		Size: Size{Inch, 2 * Inch}, Sides: AllSides(Millimeter), Counts: map[Length]int{Inch: 3},
 	}
-	const want = `{"Length":"528.6375 mm","Area":"645.16 mm2","Angle":"45 deg","Mass":"1000 g","Force":"1 N",` +
+	const want = `{"Length":"528.6375 mm","Area":"645.16 mm2","Angle":"45 deg","Mass":"1000 g","Force":"1 N","Heft":"1 kg/m3",` +
 		`"Size":{"width":"25.4 mm","height":"50.8 mm"},"Sides":{"left":"1 mm","right":"1 mm","top":"1 mm","bottom":"1 mm"},` +
 		`"Counts":{"25.4 mm":3}}`
 	text, err := json.Marshal(in)
@@ -114,10 +119,10 @@ func TestJSON(t *testing.T) {
 	}
 	var out everything
 	if err := json.Unmarshal(text, &out); err != nil || out.Length != in.Length || out.Area != in.Area || out.Angle != in.Angle ||
-		out.Mass != in.Mass || out.Force != in.Force || out.Size != in.Size || out.Sides != in.Sides || out.Counts[Inch] != 3 {
+		out.Mass != in.Mass || out.Force != in.Force || out.Heft != in.Heft || out.Size != in.Size || out.Sides != in.Sides || out.Counts[Inch] != 3 {
 		t.Errorf("JSON reads back as %+v, %v", out, err)
 	}
-	for _, number := range []string{`{"Length":20}`, `{"Area":20}`, `{"Angle":20}`, `{"Mass":20}`, `{"Force":20}`, `{"Length":true}`, `{"Length":{}}`} {
+	for _, number := range []string{`{"Length":20}`, `{"Area":20}`, `{"Angle":20}`, `{"Mass":20}`, `{"Force":20}`, `{"Heft":20}`, `{"Length":true}`, `{"Length":{}}`} {
 		if err := json.Unmarshal([]byte(number), new(everything)); err == nil {
 			t.Errorf("%s is read", number)
 		}
@@ -130,16 +135,16 @@ func TestJSON(t *testing.T) {
 
 // A text that cannot be read leaves what was there.
 func TestUnmarshalKeeps(t *testing.T) {
-	l, a, g, m, f := Inch, SquareInch, Degree, Gram, Newton
+	l, a, g, m, f, d := Inch, SquareInch, Degree, Gram, Newton, GramPerCubicMeter
 	for _, err := range []error{
 		l.UnmarshalText([]byte("20")), a.UnmarshalText([]byte("20")), g.UnmarshalText([]byte("20")),
-		m.UnmarshalText(nil), f.UnmarshalText([]byte("20 lb")),
+		m.UnmarshalText(nil), f.UnmarshalText([]byte("20 lbm")), d.UnmarshalText([]byte("20 kg")),
 	} {
 		if err == nil {
 			t.Error("a text that is no measure is read")
 		}
 	}
-	if l != Inch || a != SquareInch || g != Degree || m != Gram || f != Newton {
+	if l != Inch || a != SquareInch || g != Degree || m != Gram || f != Newton || d != GramPerCubicMeter {
 		t.Error("a text that is no measure changes the value")
 	}
 }
@@ -153,7 +158,7 @@ func TestZeroValues(t *testing.T) {
 	var u Unit
 	var d Direction
 	var r Reading
-	if l.String() != "0 mm" || Area(0).String() != "0 mm2" || Angle(0).String() != "0 deg" || Mass(0).String() != "0 g" || Force(0).String() != "0 N" {
+	if l.String() != "0 mm" || Area(0).String() != "0 mm2" || Angle(0).String() != "0 deg" || Mass(0).String() != "0 g" || Force(0).String() != "0 N" || Density(0).String() != "0 kg/m3" {
 		t.Error("a zero quantity is not written as zero")
 	}
 	if half, rest := l.Half(); half != 0 || rest != 0 {

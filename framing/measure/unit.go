@@ -36,6 +36,14 @@ const (
 	Newtons
 	Kilonewtons
 	PoundsForce
+	OuncesForce
+	KilogramsForce
+	GramsForce
+
+	KilogramsPerCubicMeter
+	GramsPerCubicMeter
+	GramsPerCubicCentimeter
+	PoundsPerCubicFoot
 )
 
 // String returns the symbol of u as the library writes it: "mm", "in2", "deg",
@@ -87,6 +95,20 @@ func (u Unit) String() string {
 		return "kN"
 	case PoundsForce:
 		return "lbf"
+	case OuncesForce:
+		return "ozf"
+	case KilogramsForce:
+		return "kgf"
+	case GramsForce:
+		return "gf"
+	case KilogramsPerCubicMeter:
+		return "kg/m3"
+	case GramsPerCubicMeter:
+		return "g/m3"
+	case GramsPerCubicCentimeter:
+		return "g/cm3"
+	case PoundsPerCubicFoot:
+		return "lb/ft3"
 	}
 	return ""
 }
@@ -139,6 +161,20 @@ func (u Unit) factor() (num, den uint64) {
 		return uint64(Kilonewton), 1
 	case PoundsForce: // 0.45359237 kg x 9.80665 m/s2 = 4.4482216152605 N
 		return 8_896_443_230_521, 2_000_000_000
+	case OuncesForce: // a sixteenth of it
+		return 8_896_443_230_521, 32_000_000_000
+	case KilogramsForce: // 1 kg x 9.80665 m/s2
+		return 980_665, 100
+	case GramsForce:
+		return 980_665, 100_000
+	case KilogramsPerCubicMeter:
+		return uint64(KilogramPerCubicMeter), 1
+	case GramsPerCubicMeter:
+		return uint64(GramPerCubicMeter), 1
+	case GramsPerCubicCentimeter:
+		return uint64(GramPerCubicCentimeter), 1
+	case PoundsPerCubicFoot: // 453.59237 g / (0.3048 m)^3
+		return 453_592_370_000_000, 28_316_846_592
 	}
 	return 1, 1
 }
@@ -153,6 +189,7 @@ const (
 	ofAngle
 	ofMass
 	ofForce
+	ofDensity
 )
 
 func (u Unit) dimension() dimension {
@@ -167,8 +204,10 @@ func (u Unit) dimension() dimension {
 		return ofAngle
 	case u <= Pounds:
 		return ofMass
-	case u <= PoundsForce:
+	case u <= GramsForce:
 		return ofForce
+	case u <= PoundsPerCubicFoot:
+		return ofDensity
 	}
 	return ofNothing
 }
@@ -182,7 +221,7 @@ func (u Unit) divided(v Unit) uint64 {
 		return 12
 	case u == Degrees && (v == ArcMinutes || v == ArcSeconds), u == ArcMinutes && v == ArcSeconds:
 		return 60
-	case u == Pounds && v == Ounces:
+	case u == Pounds && v == Ounces, u == PoundsForce && v == OuncesForce:
 		return 16
 	}
 	return 0
@@ -190,5 +229,5 @@ func (u Unit) divided(v Unit) uint64 {
 
 // leads says whether a smaller unit may follow u in one measure.
 func (u Unit) leads() bool {
-	return u == Feet || u == Degrees || u == ArcMinutes || u == Pounds
+	return u == Feet || u == Degrees || u == ArcMinutes || u == Pounds || u == PoundsForce
 }

@@ -75,6 +75,8 @@ func (s *scanner) word(dim dimension) (Unit, bool) {
 		u = massWord(w)
 	case dim == ofForce:
 		u = s.forceWord(w)
+	case dim == ofDensity:
+		return s.density(w, at)
 	}
 	if (u == Milligrams || u == Millinewtons) && len(w) == 2 && s.s[at] == 'M' {
 		u = NoUnit
@@ -110,7 +112,7 @@ func (s *scanner) dot(w []byte) bool {
 		return true
 	}
 	switch string(w) {
-	case "in", "ft", "sq", "lb", "lbs", "oz", "deg", "min", "sec":
+	case "in", "ft", "sq", "cu", "lb", "lbs", "oz", "deg", "min", "sec":
 		if s.i+1 == len(s.s) || !isDigit(rune(s.s[s.i+1])) {
 			s.pass()
 			return true
@@ -213,14 +215,96 @@ func (s *scanner) forceWord(w []byte) Unit {
 		return Kilonewtons
 	case "lbf":
 		return PoundsForce
+	case "ozf":
+		return OuncesForce
+	case "kgf":
+		return KilogramsForce
+	case "gf":
+		return GramsForce
 	case "pound", "pounds":
-		if s.c == '-' || isSpace(s.c) {
-			s.pass()
-			var buf [longestWord]byte
-			if second, ok := s.letters(&buf); ok && string(second) == "force" {
-				return PoundsForce
-			}
+		s.force()
+	}
+	switch massWord(w) {
+	case Pounds:
+		return PoundsForce
+	case Ounces:
+		return OuncesForce
+	case Kilograms:
+		return KilogramsForce
+	case Grams:
+		return GramsForce
+	}
+	return NoUnit
+}
+
+// force passes over the "-force" of "pounds-force", where it is there.
+func (s *scanner) force() {
+	if s.c != '-' && !isSpace(s.c) {
+		return
+	}
+	at := s.i
+	s.pass()
+	var buf [longestWord]byte
+	if second, ok := s.letters(&buf); !ok || string(second) != "force" {
+		s.i = at
+		s.load()
+	}
+}
+
+// density reads on from the first word of a unit of density, which began at at:
+// "kg/m3", "lb/cu ft".
+func (s *scanner) density(w []byte, at int) (Unit, bool) {
+	mass := massWord(w)
+	if mass == NoUnit || !s.dot(w) || !isSlash(s.c) {
+		return NoUnit, s.fail(RuleUnknownUnit, at, ofDensity.units())
+	}
+	s.pass()
+	var buf [longestWord]byte
+	u := NoUnit
+	if second, ok := s.letters(&buf); ok {
+		u = s.perVolume(mass, second)
+	}
+	if u == NoUnit {
+		return NoUnit, s.fail(RuleUnknownUnit, at, ofDensity.units())
+	}
+	return u, true
+}
+
+// perVolume reads on from the first word of a unit of volume: "cu ft", or "ft"
+// with a 3 behind it.
+func (s *scanner) perVolume(mass Unit, w []byte) Unit {
+	length := lengthWord(w)
+	if cubic := string(w) == "cu" || string(w) == "cubic"; cubic {
+		if !s.dot(w) {
+			return NoUnit
 		}
+		s.spaces()
+		var buf [longestWord]byte
+		second, ok := s.letters(&buf)
+		if !ok {
+			return NoUnit
+		}
+		if length = lengthWord(second); length != NoUnit && !s.dot(second) {
+			return NoUnit
+		}
+	} else {
+		if s.c == '^' {
+			s.pass()
+		}
+		if s.c != '3' && s.c != '³' {
+			return NoUnit
+		}
+		s.pass()
+	}
+	switch {
+	case mass == Kilograms && length == Meters:
+		return KilogramsPerCubicMeter
+	case mass == Grams && length == Meters:
+		return GramsPerCubicMeter
+	case mass == Grams && length == Centimeters:
+		return GramsPerCubicCentimeter
+	case mass == Pounds && length == Feet:
+		return PoundsPerCubicFoot
 	}
 	return NoUnit
 }
@@ -237,7 +321,9 @@ func (d dimension) units() string {
 	case ofMass:
 		return "mg, g, kg, oz or lb"
 	case ofForce:
-		return "mN, N, kN or lbf"
+		return "N, kN, lb, oz, kg or g"
+	case ofDensity:
+		return "kg/m3, g/cm3, g/m3 or lb/ft3"
 	}
 	return ""
 }
