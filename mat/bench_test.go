@@ -21,6 +21,18 @@ func BenchmarkLay(b *testing.B) {
 	}
 }
 
+// BenchmarkLayThree is a mat of three boards.
+func BenchmarkLayThree(b *testing.B) {
+	m, g := worked()
+	m.Under = triple()
+	b.ReportAllocs()
+	for b.Loop() {
+		if l := m.Lay(g); l.Under[1].Seen == 0 {
+			b.Fatal("no third board")
+		}
+	}
+}
+
 func BenchmarkExplain(b *testing.B) {
 	m, g := worked()
 	m.Borders.Weight = mat.Optical

@@ -34,6 +34,15 @@ func TestCheck(t *testing.T) {
 		{"no thickness", func(m *mat.Mat) { m.Thickness = 0 }, []string{"/mat/thickness missing"}},
 		{"thin as can be", func(m *mat.Mat) { m.Thickness = 1 }, nil},
 		{"too thick", func(m *mat.Mat) { m.Thickness = most + 1 }, []string{"/mat/thickness out_of_range"}},
+		{"no bevel", func(m *mat.Mat) { m.Bevel = 0 }, []string{"/mat/bevel out_of_range"}},
+		{"flattest bevel", func(m *mat.Mat) { m.Bevel = mat.LeastBevel }, nil},
+		{"bevel too flat", func(m *mat.Mat) { m.Bevel = mat.LeastBevel - 1 }, []string{"/mat/bevel out_of_range"}},
+		{"flattest reverse bevel", func(m *mat.Mat) { m.Bevel = mat.MostBevel }, nil},
+		{"reverse bevel too flat", func(m *mat.Mat) { m.Bevel = mat.MostBevel + 1 }, []string{"/mat/bevel out_of_range"}},
+		{"to no window", func(m *mat.Mat) { m.Borders.To = "" }, []string{"/mat/borders/to not_a_choice"}},
+		{"to some window", func(m *mat.Mat) { m.Borders.To = "art" }, []string{"/mat/borders/to not_a_choice"}},
+		{"to the lowest window", func(m *mat.Mat) { m.Borders.To = mat.ToLowest }, nil},
+		{"case of the window", func(m *mat.Mat) { m.Borders.To = "Top_window" }, []string{"/mat/borders/to wrong_case"}},
 		{"no way to size", func(m *mat.Mat) { m.Window.By = "" }, []string{"/mat/window/by not_a_choice"}},
 		{"case", func(m *mat.Mat) { m.Window.By = "Gap" }, []string{"/mat/window/by wrong_case"}},
 		{"negative overlap", func(m *mat.Mat) { m.Window.EachSide = -1 }, []string{"/mat/window/each_side out_of_range"}},
@@ -106,7 +115,7 @@ func TestUnused(t *testing.T) {
 	all, _ := worked()
 	all.Window.Size = size("8", "10")
 	all.Window.EachSide = in("3/16")
-	all.Borders = mat.Borders{By: all.Borders.By, Weight: all.Borders.Weight, Sides: sides("1", "1 1/4", "1 1/2", "2"),
+	all.Borders = mat.Borders{By: all.Borders.By, To: all.Borders.To, Weight: all.Borders.Weight, Sides: sides("1", "1 1/4", "1 1/2", "2"),
 		Extra: in("1/2"), Ratio: explain.Percent, Board: size("16", "20")}
 	const board, size = "/borders/board/width /borders/board/height", "/window/width /window/height"
 	const three = "/borders/left /borders/right /borders/top"
@@ -138,6 +147,79 @@ func TestUnused(t *testing.T) {
 		m.Borders.Sides, m.Borders.Extra, m.Borders.Ratio, m.Borders.Board = usual.Borders.Sides, 0, 0, measure.Size{}
 		if unused := m.Unused(usual); len(unused) > 0 {
 			t.Errorf("%s, %s, %s: %q is the shop's own", row.window, row.by, row.weight, unused)
+		}
+	}
+}
+
+// TestCheckUnder: each field of the boards under the top one, of the lower one of
+// two where nothing else is said.
+func TestCheckUnder(t *testing.T) {
+	const most = explain.MaxLength
+	rows := []struct {
+		name   string
+		change func(*mat.UnderMats)
+		want   []string
+	}{
+		{"as they are", func(*mat.UnderMats) {}, nil},
+		{"one", func(u *mat.UnderMats) { u[1] = mat.UnderMat{} }, nil},
+		{"none", func(u *mat.UnderMats) { *u = mat.UnderMats{} }, nil},
+		{"a gap", func(u *mat.UnderMats) { u[0] = mat.UnderMat{} }, []string{"/mat/under/0 missing"}},
+		{"a gap, and a board that is not looked at", func(u *mat.UnderMats) { *u = mat.UnderMats{{}, {Reveal: -1}} }, []string{"/mat/under/0 missing"}},
+		{"name too long", func(u *mat.UnderMats) { u[1].Name = strings.Repeat("x", explain.MaxText+1) }, []string{"/mat/under/1/name text_too_long"}},
+		{"name with a control", func(u *mat.UnderMats) { u[0].Name = "a\nb" }, []string{"/mat/under/0/name text_control"}},
+		{"no thickness", func(u *mat.UnderMats) { u[1].Thickness = 0 }, []string{"/mat/under/1/thickness missing"}},
+		{"too thick", func(u *mat.UnderMats) { u[1].Thickness = most + 1 }, []string{"/mat/under/1/thickness out_of_range"}},
+		{"thickness less than nothing", func(u *mat.UnderMats) { u[1].Thickness = -1 }, []string{"/mat/under/1/thickness out_of_range"}},
+		{"no bevel", func(u *mat.UnderMats) { u[1].Bevel = 0 }, []string{"/mat/under/1/bevel out_of_range"}},
+		{"flattest bevel", func(u *mat.UnderMats) { u[1].Bevel = mat.LeastBevel }, nil},
+		{"bevel too flat", func(u *mat.UnderMats) { u[1].Bevel = mat.LeastBevel - 1 }, []string{"/mat/under/1/bevel out_of_range"}},
+		{"flattest reverse bevel", func(u *mat.UnderMats) { u[1].Bevel = mat.MostBevel }, nil},
+		{"reverse bevel too flat", func(u *mat.UnderMats) { u[1].Bevel = mat.MostBevel + 1 }, []string{"/mat/under/1/bevel out_of_range"}},
+		{"no way to reveal", func(u *mat.UnderMats) { u[1].By = "" }, []string{"/mat/under/1/by not_a_choice"}},
+		{"another way", func(u *mat.UnderMats) { u[1].By = "strip" }, []string{"/mat/under/1/by not_a_choice"}},
+		{"case", func(u *mat.UnderMats) { u[1].By = "Line" }, []string{"/mat/under/1/by wrong_case"}},
+		{"no reveal", func(u *mat.UnderMats) { u[1].Reveal = 0 }, nil},
+		{"negative reveal", func(u *mat.UnderMats) { u[1].Reveal = -1 }, []string{"/mat/under/1/reveal out_of_range"}},
+		{"widest reveal", func(u *mat.UnderMats) { u[1].Reveal = most }, nil},
+		{"reveal too wide", func(u *mat.UnderMats) { u[1].Reveal = most + 1 }, []string{"/mat/under/1/reveal out_of_range"}},
+		{"no trim", func(u *mat.UnderMats) { u[1].Trim = 0 }, nil},
+		{"negative trim", func(u *mat.UnderMats) { u[1].Trim = -1 }, []string{"/mat/under/1/trim out_of_range"}},
+		{"widest trim", func(u *mat.UnderMats) { u[1].Trim = most }, nil},
+		{"trim too wide", func(u *mat.UnderMats) { u[1].Trim = most + 1 }, []string{"/mat/under/1/trim out_of_range"}},
+		{"all of it", func(u *mat.UnderMats) { *u = mat.UnderMats{{Reveal: -1, Trim: -1}} }, []string{
+			"/mat/under/0/bevel out_of_range", "/mat/under/0/by not_a_choice", "/mat/under/0/reveal out_of_range",
+			"/mat/under/0/thickness missing", "/mat/under/0/trim out_of_range",
+		}},
+		{"none to be seen of a reverse bevel", func(u *mat.UnderMats) { u[1].By, u[1].Bevel, u[1].Reveal = mat.BySeen, 135*measure.Degree, 0 }, nil},
+	}
+	for _, row := range rows {
+		m, g := worked()
+		m.Under = triple()
+		row.change(&m.Under)
+		if got := check(m, g); !slices.Equal(got, row.want) {
+			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+	}
+}
+
+// TestCheckTopWindow: a reverse bevel of 3 in reaches in 3 in at 135 degrees, so
+// of a window of 6 on the art none is left above it, and a nanometer more of the
+// strip leaves two.
+func TestCheckTopWindow(t *testing.T) {
+	for reveal, want := range map[measure.Length][]string{0: {"/mat/under/0/reveal out_of_range"}, 1: nil} {
+		m, g := double("0", mat.BySeen, "3")
+		m.Under[0].Bevel, m.Under[0].Reveal = 135*measure.Degree, reveal
+		m.Window = mat.Window{By: mat.BySize, Size: size("6", "8")}
+		if got := check(m, g); !slices.Equal(got, want) {
+			t.Errorf("a strip of %d: %q, want %q", reveal, got, want)
+		}
+		if got := m.Lay(g).Window; got != (measure.Size{Width: 2 * reveal, Height: in("2") + 2*reveal}) {
+			t.Errorf("a strip of %d: window %+v", reveal, got)
+		}
+		var c explain.Checker // without the art, or the window, nobody can say
+		c.Add(explain.Problem{Code: explain.Missing, Path: "/art/width"})
+		if m.Check(&c, "/mat", g, "/art"); len(c.Problems()) != 1 {
+			t.Errorf("a strip of %d without art: %v", reveal, c.Problems())
 		}
 	}
 }

@@ -13,9 +13,11 @@ func ExampleMat_Lay() {
 	const in = measure.Inch
 	m := mat.Mat{
 		Thickness: 55 * in / 1000,
+		Bevel:     45 * measure.Degree,
 		Window:    mat.Window{By: mat.ByOverlap, EachSide: in / 8},
 		Borders: mat.Borders{
 			By:     mat.ByVisible,
+			To:     mat.ToTop,
 			Sides:  measure.Sides{Left: 5 * in / 2, Right: 5 * in / 2, Top: 5 * in / 2, Bottom: 3 * in},
 			Weight: mat.Unweighted,
 		},
@@ -54,4 +56,40 @@ func ExampleFromBack() {
 	const in = measure.Inch
 	fmt.Println(mat.FromBack(40*in, 5*in, 4*in) == 31*in)
 	// Output: true
+}
+
+// A double mat: a board of .055 under the top one, 1/4 of it from line to line,
+// trimmed by 1/8 each side. The borders are cut 2 3/4 and 3 1/4 wide.
+func ExampleMat_Lay_double() {
+	const in = measure.Inch
+	m := mat.Mat{
+		Thickness: 55 * in / 1000, Bevel: 45 * measure.Degree,
+		Window: mat.Window{By: mat.ByOverlap, EachSide: in / 8},
+		Borders: mat.Borders{
+			By: mat.ByCut, To: mat.ToTop, Weight: mat.Unweighted,
+			Sides: measure.Sides{Left: 11 * in / 4, Right: 11 * in / 4, Top: 11 * in / 4, Bottom: 13 * in / 4},
+		},
+		Under: mat.UnderMats{{
+			Thickness: 55 * in / 1000, Bevel: 45 * measure.Degree, By: mat.ByLine, Reveal: in / 4, Trim: in / 8,
+		}},
+	}
+	art := measure.Size{Width: 11*in + 3*in/8, Height: 15*in + in/4}
+	l := m.Lay(mat.Given{Least: art, Greatest: art, Lip: measure.AllSides(in / 4), Allowance: in / 8})
+
+	f := measure.Format{Style: measure.Fraction, Step: in / 16}
+	show := func(name string, window, blank measure.Size, border measure.Length) {
+		fmt.Println(name, "window", f.Number(window.Width, measure.Nearest), "x", f.Number(window.Height, measure.Nearest),
+			"in", f.Number(blank.Width, measure.Nearest), "x", f.Number(blank.Height, measure.Nearest),
+			"border", f.Number(border, measure.Nearest))
+	}
+	under := l.Under[0]
+	show("top:", l.Window, l.Blank, l.Cut.Left)
+	show("under:", under.Window, under.Blank, under.Own.Left)
+	thousandths := measure.Format{Style: measure.DecimalInch, Step: in / 1000}
+	fmt.Println("of its 1/4,", thousandths.Text(under.Seen, measure.Nearest), "is color and",
+		thousandths.Text(under.Bevel.Run, measure.Nearest), "bevel")
+	// Output:
+	// top: window 11 5/8 x 15 1/2 in 17 1/8 x 21 1/2 border 2 3/4
+	// under: window 11 1/8 x 15 in 16 7/8 x 21 1/4 border 2 7/8
+	// of its 1/4, 0.195 in is color and 0.055 in bevel
 }

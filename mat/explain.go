@@ -10,6 +10,9 @@ var (
 	windowSource  = explain.Geometry("the mat covers, or stands clear of, both edges of the art")
 	coverSource   = explain.Geometry("a mat in the middle of its play")
 	seatedSource  = explain.Geometry("a mat that rests on the lower lip")
+	revealSource  = explain.Geometry("a reveal shows on each side of the window below")
+	bevelSource   = explain.Geometry("the slope of the cut through the board")
+	trimSource    = explain.CommonPractice("a lower board is trimmed on each side")
 	borderSource  = explain.Geometry("border as cut = border as seen + cover")
 	boardSource   = explain.Geometry("window and borders make the board")
 	givenSource   = explain.AsGiven()
@@ -28,10 +31,20 @@ var (
 func (m Mat) Explain(g Given, figure explain.Path, at Places) (explain.Working, bool) {
 	e := explainer{m, g, m.Lay(g), at}
 	segments := figure.Segments()
-	if len(segments) != 2 {
+	if len(segments) < 2 {
 		return explain.Working{}, false
 	}
-	w, ok := e.figure(segments[0], segments[1])
+	var w explain.Working
+	var ok bool
+	switch {
+	case segments[0] == "bevel":
+		top := cutBoard{m.Thickness, m.Bevel, e.l.Bevel, e.l.Window, at.Mat, at.Worked}
+		w, ok = top.explain(segments[1:])
+	case segments[0] == "under":
+		w, ok = e.underFigure(segments[1:])
+	case len(segments) == 2:
+		w, ok = e.figure(segments[0], segments[1])
+	}
 	if ok {
 		w.Path = at.Worked + figure
 	}
@@ -46,7 +59,7 @@ type explainer struct {
 	at Places
 }
 
-func (e explainer) figure(group, name string) (explain.Working, bool) {
+func (e *explainer) figure(group, name string) (explain.Working, bool) {
 	horizontal := name == "width" || name == "left" || name == "right"
 	switch group {
 	case "window", "covered", "blank":
@@ -68,7 +81,7 @@ func (e explainer) figure(group, name string) (explain.Working, bool) {
 		return e.window(a)
 	case "covered":
 		return working("covered", a.covered, windowSource,
-			explain.Half(explain.Minus(a.artLeast(), a.windowTerm())))
+			explain.Half(explain.Minus(a.artLeast(), e.lowestTerm(a))))
 	case "blank":
 		return e.blank(a)
 	case "cover":
@@ -93,26 +106,44 @@ func working(key explain.Key, l measure.Length, source explain.Source, formula e
 	return explain.Working{Key: key, Exact: explain.Of(l), Formula: formula, Source: source}, true
 }
 
-func (e explainer) window(a axis) (explain.Working, bool) {
+// window is the window of the top board: that of the board below and a reveal
+// each side, or the one that lies on the art.
+func (e *explainer) window(a axis) (explain.Working, bool) {
+	if e.Under.IsZero() {
+		return e.onArt(a)
+	}
+	return e.aboveReveal(a, 0, a.window)
+}
+
+// aboveReveal is the window above the i-th board under the top one.
+func (e *explainer) aboveReveal(a axis, i int, window measure.Length) (explain.Working, bool) {
+	b, at := e.l.Under[i], (e.at.Worked + "/under").Index(i)
+	below := explain.T("under.window", b.Window.Along(a.name), at+explain.Path("/window/"+a.name))
+	return working("window", window, revealSource, explain.Sum(below,
+		explain.Times(explain.N(2), explain.T("reveal", b.Reveal, at+"/reveal"))))
+}
+
+// onArt is the window that lies on the art.
+func (e *explainer) onArt(a axis) (explain.Working, bool) {
 	at := e.at.Mat + "/window"
 	each := explain.Times(explain.N(2), explain.T("each_side", e.Window.EachSide, at+"/each_side"))
 	switch e.Window.By {
 	case BySize:
-		return working("window", a.window, givenSource, explain.T("given", a.givenWindow, at+explain.Path("/"+a.name)))
+		return working("window", a.lowest, givenSource, explain.T("given", a.givenWindow, at+explain.Path("/"+a.name)))
 	case ByGap:
-		return working("window", a.window, windowSource, explain.Sum(a.artGreatest(), each))
+		return working("window", a.lowest, windowSource, explain.Sum(a.artGreatest(), each))
 	}
-	return working("window", a.window, windowSource, explain.Minus(a.artLeast(), each))
+	return working("window", a.lowest, windowSource, explain.Minus(a.artLeast(), each))
 }
 
-func (e explainer) blank(a axis) (explain.Working, bool) {
+func (e *explainer) blank(a axis) (explain.Working, bool) {
 	return working("blank", a.blank, boardSource,
 		explain.Sum(a.side("cut", true), a.windowTerm(), a.side("cut", false)))
 }
 
 // cover is half of what both lips hide; the second side takes the odd
 // nanometer.
-func (e explainer) cover(a axis, first bool) (explain.Working, bool) {
+func (e *explainer) cover(a axis, first bool) (explain.Working, bool) {
 	both := explain.Minus(explain.Sum(a.lip(true), a.lip(false)), a.allowance())
 	if first {
 		return working("cover", a.cover[0], coverSource, explain.Half(both))
@@ -120,7 +151,7 @@ func (e explainer) cover(a axis, first bool) (explain.Working, bool) {
 	return working("cover", a.cover[1], coverSource, explain.Minus(both, a.side("cover", true)))
 }
 
-func (e explainer) cut(a axis, first bool) (explain.Working, bool) {
+func (e *explainer) cut(a axis, first bool) (explain.Working, bool) {
 	i := index(first)
 	switch e.Borders.By {
 	case ByBoard:
@@ -131,7 +162,7 @@ func (e explainer) cut(a axis, first bool) (explain.Working, bool) {
 	return working("cut", a.cut[i], borderSource, explain.Sum(a.side("visible", first), a.side("cover", first)))
 }
 
-func (e explainer) visible(a axis, first bool) (explain.Working, bool) {
+func (e *explainer) visible(a axis, first bool) (explain.Working, bool) {
 	i := index(first)
 	if e.Borders.By != ByVisible {
 		return working("visible", a.visible[i], borderSource, explain.Minus(a.side("cut", first), a.side("cover", first)))
@@ -139,14 +170,26 @@ func (e explainer) visible(a axis, first bool) (explain.Working, bool) {
 	return e.given("visible", a, first, a.visible[i])
 }
 
-// given is a border that the order gives, or the bottom one by its weight.
-func (e explainer) given(group explain.Path, a axis, first bool, l measure.Length) (explain.Working, bool) {
+// given is a border that the order gives, or the bottom one by its weight. One
+// that is given to the lowest window is without the reveals on the top board.
+func (e *explainer) given(group explain.Path, a axis, first bool, l measure.Length) (explain.Working, bool) {
 	at := e.at.Mat + "/borders"
 	key := explain.Key(group)
+	within := e.reveals()
+	less := func(x explain.Expr) explain.Expr {
+		if len(within) == 0 {
+			return x
+		}
+		return explain.Minus(x, within...)
+	}
 	if a.name == "width" || first || e.Borders.Weight == Unweighted {
-		return working(key, l, givenSource, explain.T("given", l, at+explain.Path("/"+a.sideName(first))))
+		given := side(e.Borders.Sides, a.name, first)
+		return working(key, l, givenSource, less(explain.T("given", given, at+explain.Path("/"+a.sideName(first)))))
 	}
 	top := a.side(group, true)
+	if len(within) > 0 {
+		return e.weightedToLowest(key, l, a, less)
+	}
 	switch e.Borders.Weight {
 	case Extra:
 		return working(key, l, weightSource, explain.Sum(top, explain.T("extra", e.Borders.Extra, at+"/extra")))
@@ -154,6 +197,7 @@ func (e explainer) given(group explain.Path, a axis, first bool, l measure.Lengt
 		return working(key, l, weightSource, explain.Sum(top,
 			explain.Times(top, explain.T("ratio", e.Borders.Ratio, at+"/ratio"))))
 	}
+	// Of the optical center as a straightedge finds it.
 	across := e.axis(true)
 	left, window, right := across.side(group, true), across.windowTerm(), across.side(group, false)
 	board := explain.Sum(left, window, right)
@@ -162,7 +206,7 @@ func (e explainer) given(group explain.Path, a axis, first bool, l measure.Lengt
 }
 
 // inBoard is a border of a window in a given board.
-func (e explainer) inBoard(a axis, first bool) (explain.Working, bool) {
+func (e *explainer) inBoard(a axis, first bool) (explain.Working, bool) {
 	i := index(first)
 	left := explain.Minus(a.board(), a.windowTerm())
 	if !first {
@@ -191,7 +235,7 @@ func (e explainer) inBoard(a axis, first bool) (explain.Working, bool) {
 	return working("cut", a.cut[i], source, explain.Sum(formula, a.side("cover", true)))
 }
 
-func (e explainer) seated(a axis, first bool) (explain.Working, bool) {
+func (e *explainer) seated(a axis, first bool) (explain.Working, bool) {
 	i := index(first)
 	switch {
 	case a.name == "width":

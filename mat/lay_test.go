@@ -36,19 +36,23 @@ func given(art measure.Size, lip, allowance string) mat.Given {
 func worked() (mat.Mat, mat.Given) {
 	m := mat.Mat{
 		Thickness: in("0.055"),
+		Bevel:     45 * measure.Degree,
 		Window:    mat.Window{By: mat.ByOverlap, EachSide: in("1/8")},
-		Borders:   mat.Borders{By: mat.ByVisible, Sides: sides("2 1/2", "2 1/2", "2 1/2", "3"), Weight: mat.Unweighted},
+		Borders:   mat.Borders{By: mat.ByVisible, To: mat.ToTop, Sides: sides("2 1/2", "2 1/2", "2 1/2", "3"), Weight: mat.Unweighted},
 	}
 	return m, given(size("11 3/8", "15 1/4"), "1/4", "1/8")
 }
 
 // TestWorkedExample: the numbers were worked by hand, by common practice: the
 // mat hides 1/8 of the art each side, half of 1/4 + 1/4 - 1/8 hides under the
-// lip, and a mat that drops shows 1/16 more at the top.
+// lip, and a mat that drops shows 1/16 more at the top. A bevel of 45 degrees
+// runs in as far as the board is thick, and is .055 x 1.41421356 = 1.975656 mm
+// wide (plane geometry).
 func TestWorkedExample(t *testing.T) {
 	m, g := worked()
 	want := mat.Layout{
 		Window:  size("11 1/8", "15"),
+		Bevel:   mat.Bevel{Run: in("0.055"), Slope: in("1.975656 mm"), Face: size("11.235", "15.11")},
 		Covered: size("1/8", "1/8"),
 		Cover:   measure.AllSides(in("3/16")),
 		Cut:     sides("2 11/16", "2 11/16", "2 11/16", "3 3/16"),
@@ -119,7 +123,7 @@ func TestBorders(t *testing.T) {
 	for _, row := range rows {
 		m, g := worked()
 		m.Borders = mat.Borders{
-			By: row.by, Weight: row.weight, Sides: sides(row.left, row.right, row.top, "3 1/4"),
+			By: row.by, To: mat.ToTop, Weight: row.weight, Sides: sides(row.left, row.right, row.top, "3 1/4"),
 			Extra: in("5/8"), Ratio: 40 * explain.Percent, Board: size("16", "20"),
 		}
 		l := m.Lay(g)
@@ -158,7 +162,7 @@ func TestPrintedBorders(t *testing.T) {
 			mat.Window{By: mat.ByOverlap, EachSide: in("2 mm")}, mm("210", "297"), mm("300", "400"), "47 mm", "53.5 mm"},
 	}
 	for _, row := range rows {
-		m := mat.Mat{Window: row.window, Borders: mat.Borders{By: mat.ByBoard, Board: row.board, Weight: mat.Unweighted}}
+		m := mat.Mat{Window: row.window, Borders: mat.Borders{By: mat.ByBoard, To: mat.ToTop, Board: row.board, Weight: mat.Unweighted}}
 		l := m.Lay(given(row.art, "1/4", "1/8"))
 		if want := sides(row.side, row.side, row.height, row.height); l.Cut != want {
 			t.Errorf("%s: %+v, want %+v", row.name, l.Cut, want)

@@ -4,8 +4,10 @@ import "github.com/fairmiter/fairmiter/framing/measure"
 
 // A Layout is a mat worked out.
 type Layout struct {
-	// Window is the size of the window along the line on the back.
+	// Window is the size of the top board's window along the line on its back.
 	Window measure.Size
+	// Bevel is the edge of that window.
+	Bevel Bevel
 	// Covered is how far the mat covers the art's edge on each side, where the
 	// art measures smallest and lies in the middle; negative for a gap. Of an
 	// odd nanometer the half below is taken.
@@ -20,6 +22,26 @@ type Layout struct {
 	Blank measure.Size
 	// Back is where the window's near corner lies on the back of the blank.
 	Back Corner
+	// Under are the boards under the top one, from the top down.
+	Under [MaxUnder]Board
+}
+
+// A Board is a board under the top one, worked out.
+type Board struct {
+	// Reveal is how much smaller the window is than the one above, each side,
+	// line to line.
+	Reveal measure.Length
+	// Seen is the strip of the board that shows, without its bevel.
+	Seen measure.Length
+	// Window is the size of the window along the line on the back.
+	Window measure.Size
+	// Bevel is the edge of that window.
+	Bevel Bevel
+	// Blank is the board to cut.
+	Blank measure.Size
+	// Own are the borders measured from the board's own, trimmed edges, FromTop
+	// those measured from the edges of the top board.
+	Own, FromTop measure.Sides
 }
 
 // A Corner is a place on a board: from its left edge and from its top.
@@ -31,19 +53,22 @@ type Corner struct {
 // Lay works m out for what it finds. It takes any values; [Mat.Check] says
 // which make sense.
 func (m Mat) Lay(g Given) Layout {
-	l := Layout{Window: m.Window.size(g), Cover: Cover(g.Lip, g.Allowance)}
-	l.Covered.Width, _ = (g.Least.Width - l.Window.Width).Half()
-	l.Covered.Height, _ = (g.Least.Height - l.Window.Height).Half()
+	lowest, reveals := m.Window.size(g), m.Under.reveals()
+	l := Layout{Window: lowest.Grown(2 * reveals), Cover: Cover(g.Lip, g.Allowance)}
+	l.Bevel = bevelOf(m.Thickness, m.Bevel, l.Window)
+	l.Covered.Width, _ = (g.Least.Width - lowest.Width).Half()
+	l.Covered.Height, _ = (g.Least.Height - lowest.Height).Half()
+	within := measure.AllSides(m.Borders.within(reveals))
 
 	switch m.Borders.By {
 	case ByBoard:
 		l.Cut = m.Borders.inBoard(l.Window, l.Cover)
 		l.Visible = l.Cut.Minus(l.Cover)
 	case ByCut:
-		l.Cut = m.Borders.weighted(l.Window.Width)
+		l.Cut = m.Borders.weighted(m.Borders.measuredTo(l.Window, lowest).Width).Minus(within)
 		l.Visible = l.Cut.Minus(l.Cover)
 	default:
-		l.Visible = m.Borders.weighted(l.Window.Width)
+		l.Visible = m.Borders.weighted(m.Borders.measuredTo(l.Window, lowest).Width).Minus(within)
 		l.Cut = l.Visible.Plus(l.Cover)
 	}
 	l.Seated = l.Visible
@@ -53,7 +78,47 @@ func (m Mat) Lay(g Given) Layout {
 	sum := l.Cut.Sum()
 	l.Blank = measure.Size{Width: l.Window.Width + sum.Width, Height: l.Window.Height + sum.Height}
 	l.Back = Corner{Left: l.Cut.Right, Top: l.Cut.Top}
+	m.layUnder(&l)
 	return l
+}
+
+// layUnder lays the boards under the top one.
+func (m *Mat) layUnder(l *Layout) {
+	window, cut := l.Window, l.Cut
+	for i, u := range m.Under.All() {
+		b := &l.Under[i]
+		b.Reveal = u.line()
+		window, cut = window.Grown(-2*b.Reveal), cut.Plus(measure.AllSides(b.Reveal))
+		b.Window, b.FromTop = window, cut
+		b.Bevel = bevelOf(u.Thickness, u.Bevel, window)
+		b.Seen = b.Reveal - b.Bevel.Run
+		b.Blank = l.Blank.Grown(-2 * u.Trim)
+		b.Own = cut.Minus(measure.AllSides(u.Trim))
+	}
+}
+
+// Lowest is the window of the lowest board, which lies on the art.
+func (l Layout) Lowest(boards int) measure.Size {
+	if boards == 0 {
+		return l.Window
+	}
+	return l.Under[boards-1].Window
+}
+
+// within is how much of the borders, as they are given, the reveals take.
+func (b Borders) within(reveals measure.Length) measure.Length {
+	if b.To == ToLowest {
+		return reveals
+	}
+	return 0
+}
+
+// measuredTo is the window that the borders are measured to.
+func (b Borders) measuredTo(top, lowest measure.Size) measure.Size {
+	if b.To == ToLowest {
+		return lowest
+	}
+	return top
 }
 
 // size is the window. An overlap must hold where the art is smallest, a gap

@@ -5,24 +5,30 @@ import (
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
-// A Mat is what is decided about a mat with one window. The zero Mat is no
-// mat.
+// A Mat is what is decided about a mat with one window: the top board, and the
+// ones under it. The zero Mat is no mat.
 type Mat struct {
-	// Name is what the shop calls the board.
+	// Name is what the shop calls the top board.
 	Name string `json:"name,omitzero"`
-	// Thickness of the board, measured with a caliper; plies are no standard
+	// Thickness of the top board, measured with a caliper; plies are no standard
 	// unit.
 	Thickness measure.Length `json:"thickness"`
+	// Bevel is the angle of the cut from the top board's face: 45 degrees is
+	// usual, 90 is straight, more is a reverse bevel.
+	Bevel measure.Angle `json:"bevel" since:"2"`
 	// Window says how large the window is.
 	Window Window `json:"window"`
 	// Borders says how wide the borders are, or how large the board is.
 	Borders Borders `json:"borders"`
+	// Under are the boards under the top one, from the top down.
+	Under UnderMats `json:"under,omitzero" since:"2"`
 }
 
 // IsZero reports whether there is no mat.
 func (m Mat) IsZero() bool { return m == Mat{} }
 
-// A Window says how the window follows from the art.
+// A Window says how the window follows from the art: that of the lowest board,
+// which lies on the art.
 type Window struct {
 	// By says which of the fields below counts.
 	By WindowBy `json:"by"`
@@ -49,6 +55,8 @@ func (WindowBy) Choices() []string { return []string{string(ByOverlap), string(B
 type Borders struct {
 	// By says what the borders are measured as, or that the board is given.
 	By BordersBy `json:"by"`
+	// To says which window the borders are measured to.
+	To BordersTo `json:"to" since:"2"`
 	measure.Sides
 	// Weight says how the bottom border follows from the top one.
 	Weight Weight `json:"weight"`
@@ -74,6 +82,19 @@ const (
 func (BordersBy) Choices() []string {
 	return []string{string(ByVisible), string(ByCut), string(ByBoard)}
 }
+
+// A BordersTo is the window that borders are measured to. It makes a difference
+// where a mat has several boards, and none in a board that is given.
+type BordersTo string
+
+// The windows that borders are measured to.
+const (
+	ToTop    BordersTo = "top_window"    // of the top board; the reveals come inside
+	ToLowest BordersTo = "lowest_window" // the border includes the reveals
+)
+
+// Choices lists the windows, for readers and forms.
+func (BordersTo) Choices() []string { return []string{string(ToTop), string(ToLowest)} }
 
 // A Weight is a way to make the bottom border wider than the top one. It works
 // on the borders as they are seen by [ByVisible] and [ByBoard], and on those that
@@ -116,12 +137,15 @@ type Given struct {
 func (m Mat) Check(c *explain.Checker, at explain.Path, g Given, art explain.Path) {
 	c.Text(at+"/name", m.Name)
 	c.Measured(at+"/thickness", m.Thickness)
+	c.Angle(at+"/bevel", m.Bevel, LeastBevel, MostBevel)
+	m.Under.check(c, at+"/under")
 
 	window := at + "/window"
 	c.Choice(window+"/by", string(m.Window.By), m.Window.By.Choices())
 	c.NotNegative(window+"/each_side", m.Window.EachSide)
 	c.GivenSize(window, m.Window.Size, m.Window.By == BySize)
 	m.checkOverlap(c, window, g, art)
+	m.checkTopWindow(c, at, g, art)
 
 	m.Borders.check(c, at+"/borders")
 }
@@ -141,6 +165,7 @@ func (m Mat) checkOverlap(c *explain.Checker, window explain.Path, g Given, art 
 
 func (b Borders) check(c *explain.Checker, at explain.Path) {
 	c.Choice(at+"/by", string(b.By), b.By.Choices())
+	c.Choice(at+"/to", string(b.To), b.To.Choices())
 	c.NotNegative(at+"/left", b.Left)
 	c.NotNegative(at+"/right", b.Right)
 	c.NotNegative(at+"/top", b.Top)

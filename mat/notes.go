@@ -27,18 +27,31 @@ type Places struct {
 	Mat    explain.Path // the mat as decided
 	Frame  explain.Path // the frame as decided: lip and allowance
 	Worked explain.Path // the mat worked out
+	// Play is the mat's play where it is not the frame's allowance; the zero Expr
+	// is that.
+	Play explain.Expr
+}
+
+// lowestWindow is where the window that lies on the art stands.
+func (at Places) lowestWindow(under int) explain.Path {
+	if under == 0 {
+		return at.Worked + "/window"
+	}
+	return (at.Worked + "/under").Index(under-1) + "/window"
 }
 
 // Notes says what a framer should know about the layout l of m.
 func (m Mat) Notes(g Given, l Layout, at Places) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionBlades, Path: at.Worked + "/window"}}
 	notes = m.appendOverlap(notes, g, l, at)
+	notes = m.appendUnder(notes, l, at)
 	return m.appendBorders(notes, g, l, at)
 }
 
 // appendOverlap looks at how well the mat holds the art's edge, per axis where
 // the two can differ.
 func (m Mat) appendOverlap(notes []explain.Note, g Given, l Layout, at Places) []explain.Note {
+	lowest, window := l.Lowest(m.Under.Count()), at.lowestWindow(m.Under.Count())
 	switch m.Window.By {
 	case ByOverlap:
 		change := explain.Change{Path: at.Mat + "/window/each_side", Bound: explain.AtLeast}
@@ -46,31 +59,31 @@ func (m Mat) appendOverlap(notes []explain.Note, g Given, l Layout, at Places) [
 		if 2*overlap < min(g.Least.Width, g.Least.Height) {
 			change.To = explain.Of(overlap)
 		}
-		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, l.Covered.Width, change, at)
+		return appendCovered(notes, "/width", g.Least.Width, lowest.Width, l.Covered.Width, change, window, at)
 	case ByGap:
 		if m.Window.EachSide > 0 {
 			return notes
 		}
 		change := explain.Change{Path: at.Mat + "/window/each_side", To: explain.Of(max(g.Overlap, thinOverlap)), Bound: explain.AtLeast}
-		return appendCovered(notes, "/width", g.Least.Width, l.Window.Width, l.Covered.Width, change, at)
+		return appendCovered(notes, "/width", g.Least.Width, lowest.Width, l.Covered.Width, change, window, at)
 	case BySize:
-		notes = m.appendGivenWindow(notes, "/width", g, g.Least.Width, l.Window.Width, l.Covered.Width, at)
-		notes = m.appendGivenWindow(notes, "/height", g, g.Least.Height, l.Window.Height, l.Covered.Height, at)
+		notes = m.appendGivenWindow(notes, "/width", g, g.Least.Width, lowest.Width, l.Covered.Width, window, at)
+		notes = m.appendGivenWindow(notes, "/height", g, g.Least.Height, lowest.Height, l.Covered.Height, window, at)
 	}
 	return notes
 }
 
-func (m Mat) appendGivenWindow(notes []explain.Note, axis explain.Path, g Given, art, window, covered measure.Length, at Places) []explain.Note {
+func (m Mat) appendGivenWindow(notes []explain.Note, axis explain.Path, g Given, art, window, covered measure.Length, windowAt explain.Path, at Places) []explain.Note {
 	change := explain.Change{Path: at.Mat + "/window" + axis, Bound: explain.AtMost}
 	if wanted := art - 2*max(g.Overlap, thinOverlap); wanted > 0 {
 		change.To = explain.Of(wanted)
 	}
-	return appendCovered(notes, axis, art, window, covered, change, at)
+	return appendCovered(notes, axis, art, window, covered, change, windowAt, at)
 }
 
 // appendCovered notes an overlap that is missing or thin; a change without a
 // value is none.
-func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered measure.Length, change explain.Change, at Places) []explain.Note {
+func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered measure.Length, change explain.Change, windowAt explain.Path, at Places) []explain.Note {
 	n := explain.Note{Level: explain.Advice, Code: ThinOverlap, Path: at.Worked + "/covered" + axis}
 	switch {
 	case covered <= 0:
@@ -81,7 +94,7 @@ func appendCovered(notes []explain.Note, axis explain.Path, art, window, covered
 		return notes
 	}
 	n.Values = []explain.Term{
-		explain.NewTerm("window", window, at.Worked+"/window"+axis),
+		explain.NewTerm("window", window, windowAt+axis),
 		explain.NewTerm("art", art, at.Art+axis),
 		explain.NewTerm("covered", covered, n.Path),
 	}
@@ -144,10 +157,11 @@ func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
 	cover := map[string]measure.Length{
 		"left": l.Cover.Left, "right": l.Cover.Right, "top": l.Cover.Top, "bottom": l.Cover.Bottom,
 	}[side]
-	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover)), Bound: explain.AtLeast}
+	within := m.Borders.within(m.Under.reveals())
+	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover) + within), Bound: explain.AtLeast}
 	switch m.Borders.By {
 	case ByCut:
-		change.To = explain.Of(g.Border + cover)
+		change.To = explain.Of(g.Border + cover + within)
 	case ByBoard:
 		dimension, window := "width", l.Window.Width
 		if side == "top" || side == "bottom" {

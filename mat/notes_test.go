@@ -58,7 +58,7 @@ func TestNotes(t *testing.T) {
 	}
 	board := func(width, height measure.Length) func(*mat.Mat) {
 		return func(m *mat.Mat) {
-			m.Borders = mat.Borders{By: mat.ByBoard, Weight: mat.Unweighted,
+			m.Borders = mat.Borders{By: mat.ByBoard, To: mat.ToTop, Weight: mat.Unweighted,
 				Board: measure.Size{Width: in("11 1/8") + width, Height: in("15") + height}}
 		}
 	}
@@ -170,6 +170,14 @@ func apply(t *testing.T, m *mat.Mat, c explain.Change) {
 		m.Borders.Board.Width = to
 	case "/borders/board/height":
 		m.Borders.Board.Height = to
+	case "/under/0/reveal":
+		m.Under[0].Reveal = to
+	case "/under/1/reveal":
+		m.Under[1].Reveal = to
+	case "/under/0/trim":
+		m.Under[0].Trim = to
+	case "/under/1/trim":
+		m.Under[1].Trim = to
 	default:
 		t.Errorf("a change of %s", c.Path)
 	}
@@ -181,7 +189,7 @@ func apply(t *testing.T, m *mat.Mat, c explain.Change) {
 // TestChangesMend: after a change the note is gone, and the mat still passes
 // its check.
 func TestChangesMend(t *testing.T) {
-	mended := 0
+	mended := make(map[explain.Code]int)
 	eachRandom(t, 5000, func(t *testing.T, r *rand.Rand, m mat.Mat, g mat.Given) {
 		if r.IntN(2) == 0 {
 			m.Window.EachSide = randomLength(r, in("1/16"))
@@ -192,16 +200,28 @@ func TestChangesMend(t *testing.T) {
 			m.Borders.Board = m.Lay(g).Window.Grown(randomLength(r, in("1")) - in("1/2"))
 			m.Borders.Board.Width, m.Borders.Board.Height = max(1, m.Borders.Board.Width), max(1, m.Borders.Board.Height)
 		}
-		for _, n := range notes(t, m, g) {
+		if r.IntN(2) == 0 { // reveals about as wide as the bevel, trims about as wide as the border
+			for i := range m.Under.Count() {
+				m.Under[i].Reveal = randomLength(r, in("1/8"))
+				m.Under[i].Trim = max(0, randomLength(r, in("4")))
+			}
+		}
+		before := notes(t, m, g)
+		hidden := slices.ContainsFunc(before, func(n explain.Note) bool { return n.Code == mat.NoBorder })
+		for _, n := range before {
 			for _, c := range n.Changes {
 				better := m
 				apply(t, &better, c)
 				if problems := check(better, g); problems != nil {
 					t.Errorf("%s, changed to %s: %q", n.Code, c.Text(measure.Format{}), problems)
 				}
-				mended++
+				mended[n.Code]++
 				for _, again := range notes(t, better, g) {
-					// A border that shows again may still be narrower than the top one.
+					// A border that shows again may still be narrower than the top one, and one
+					// that is as wide as the top one may be hidden with it, as it was before.
+					if n.Code == mat.BottomNarrow && again.Code == mat.NoBorder && hidden {
+						continue
+					}
 					if again.Path == n.Path && (again.Code != mat.BottomNarrow || n.Code == mat.BottomNarrow) {
 						t.Errorf("%s, changed to %s: still %s", n.Code, c.Text(measure.Format{}), again.Code)
 					}
@@ -209,8 +229,19 @@ func TestChangesMend(t *testing.T) {
 			}
 		}
 	})
-	if mended < 1000 {
-		t.Errorf("only %d changes were tried", mended)
+	all := 0
+	for _, n := range mended {
+		all += n
+	}
+	if all < 1000 {
+		t.Errorf("only %d changes were tried", all)
+	}
+	for _, code := range []explain.Code{
+		mat.FallsThrough, mat.ThinOverlap, mat.NoBorder, mat.OffBoard, mat.BottomNarrow, mat.NoStrip, mat.ShortUnder,
+	} {
+		if mended[code] < 5 {
+			t.Errorf("%s: only %d changes were tried", code, mended[code])
+		}
 	}
 }
 

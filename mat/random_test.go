@@ -35,17 +35,36 @@ func random(r *rand.Rand) (mat.Mat, mat.Given) {
 		g.Greatest.Height += randomLength(r, in("1/4"))
 	}
 	pick := func(choices []string) string { return choices[r.IntN(len(choices))] }
-	m := mat.Mat{Thickness: in("0.055")}
+	m := mat.Mat{Thickness: in("0.055"), Bevel: randomBevel(r)}
 	m.Window = mat.Window{
 		By: mat.WindowBy(pick(mat.ByGap.Choices())), EachSide: randomLength(r, in("1/2")),
 		Size: measure.Size{Width: art.Width - in("1") + randomLength(r, in("2")), Height: art.Height - in("1") + randomLength(r, in("2"))},
 	}
 	m.Borders = mat.Borders{
-		By: mat.BordersBy(pick(mat.ByCut.Choices())), Weight: mat.Weight(pick(mat.Extra.Choices())),
+		By: mat.BordersBy(pick(mat.ByCut.Choices())), To: mat.BordersTo(pick(mat.ToTop.Choices())), Weight: mat.Weight(pick(mat.Extra.Choices())),
 		Sides: randomSides(r, in("5")), Extra: randomLength(r, in("2")), Ratio: explain.Ratio(r.IntN(1_000_000)),
 		Board: measure.Size{Width: art.Width + randomLength(r, in("10")), Height: art.Height + randomLength(r, in("10"))},
 	}
+	for i := range r.IntN(mat.MaxUnder + 1) {
+		m.Under[i] = mat.UnderMat{
+			Thickness: in("0.03") + randomLength(r, in("0.1")), Bevel: randomBevel(r), By: mat.RevealBy(pick(mat.BySeen.Choices())),
+			Reveal: randomLength(r, in("1/2")), Trim: randomLength(r, in("1/4")),
+		}
+	}
 	return m, g
+}
+
+// randomBevel is a usual angle, a straight cut, a reverse bevel, or any other.
+func randomBevel(r *rand.Rand) measure.Angle {
+	switch r.IntN(6) {
+	case 0, 1:
+		return 45 * measure.Degree
+	case 2:
+		return 90 * measure.Degree
+	case 3:
+		return 135 * measure.Degree
+	}
+	return mat.LeastBevel + measure.Angle(r.Int64N(int64(mat.MostBevel-mat.LeastBevel)+1))
 }
 
 // eachRandom runs check on many random mats, the same ones each time.
@@ -99,6 +118,7 @@ func checkIdentities(t *testing.T, m mat.Mat, g mat.Given, l mat.Layout) {
 	if m.Borders.By == mat.ByBoard && l.Blank != m.Borders.Board {
 		t.Errorf("the blank is not the board")
 	}
+	checkUnder(t, m, l)
 }
 
 func TestIdentities(t *testing.T) {
@@ -151,7 +171,7 @@ func TestPerturbation(t *testing.T) {
 }
 
 // figures are the paths of every figure of a layout, with its value.
-func figures(l mat.Layout) map[explain.Path]measure.Length {
+func figures(m mat.Mat, l mat.Layout) map[explain.Path]measure.Length {
 	f := map[explain.Path]measure.Length{"/back/left": l.Back.Left, "/back/top": l.Back.Top}
 	for name, s := range map[explain.Path]measure.Size{"/window": l.Window, "/covered": l.Covered, "/blank": l.Blank} {
 		f[name+"/width"], f[name+"/height"] = s.Width, s.Height
@@ -159,7 +179,25 @@ func figures(l mat.Layout) map[explain.Path]measure.Length {
 	for name, s := range map[explain.Path]measure.Sides{"/cover": l.Cover, "/cut": l.Cut, "/visible": l.Visible, "/seated": l.Seated} {
 		f[name+"/left"], f[name+"/right"], f[name+"/top"], f[name+"/bottom"] = s.Left, s.Right, s.Top, s.Bottom
 	}
+	addBevel(f, "", l.Bevel)
+	for i, b := range l.Under[:m.Under.Count()] {
+		at := explain.Path("/under").Index(i)
+		f[at+"/reveal"], f[at+"/seen"] = b.Reveal, b.Seen
+		for name, s := range map[explain.Path]measure.Size{"/window": b.Window, "/blank": b.Blank} {
+			f[at+name+"/width"], f[at+name+"/height"] = s.Width, s.Height
+		}
+		for name, s := range map[explain.Path]measure.Sides{"/own": b.Own, "/from_top": b.FromTop} {
+			name = at + name
+			f[name+"/left"], f[name+"/right"], f[name+"/top"], f[name+"/bottom"] = s.Left, s.Right, s.Top, s.Bottom
+		}
+		addBevel(f, at, b.Bevel)
+	}
 	return f
+}
+
+func addBevel(f map[explain.Path]measure.Length, at explain.Path, b mat.Bevel) {
+	at += "/bevel"
+	f[at+"/run"], f[at+"/slope"], f[at+"/face/width"], f[at+"/face/height"] = b.Run, b.Slope, b.Face.Width, b.Face.Height
 }
 
 var places = mat.Places{Art: "/order/pieces/0/art", Mat: "/order/pieces/0/mat", Frame: "/order/pieces/0/frame", Worked: "/pieces/0/mat"}
@@ -168,7 +206,7 @@ var places = mat.Places{Art: "/order/pieces/0/art", Mat: "/order/pieces/0/mat", 
 // that stand where they say and that are themselves figures or fields.
 func TestExplain(t *testing.T) {
 	eachRandom(t, 1500, func(t *testing.T, _ *rand.Rand, m mat.Mat, g mat.Given) {
-		all := figures(m.Lay(g))
+		all := figures(m, m.Lay(g))
 		for path, want := range all {
 			w, ok := m.Explain(g, path, places)
 			got, err := w.Formula.Evaluate()
@@ -191,10 +229,14 @@ func TestExplain(t *testing.T) {
 }
 
 func TestExplainNothing(t *testing.T) {
-	m, g := worked()
+	m, g := double("1/4", mat.ByLine, "0.055")
 	for _, path := range []explain.Path{
 		"", "/window", "/window/left", "/window/width/x", "/cut", "/cut/width", "/cover/height", "/visible/", "/seated/width",
 		"/blank/top", "/covered/bottom", "/back/right", "/back/bottom", "/x/width", "/x/left", "window/width/height",
+		"/bevel", "/bevel/width", "/bevel/face", "/bevel/face/left", "/bevel/run/x", "/bevel/face/width/x",
+		"/under", "/under/0", "/under/-1/reveal", "/under/01/reveal", "/under/x/reveal", "/under/1/reveal", "/under/2/reveal",
+		"/under/0/run", "/under/0/window", "/under/0/window/left", "/under/0/own/width", "/under/0/from_top/height", "/under/0/blank/top",
+		"/under/0/bevel", "/under/0/bevel/x", "/under/0/reveal/x", "/under/0/cut/left", "/under/0/own/left/x",
 	} {
 		if w, ok := m.Explain(g, path, places); ok {
 			t.Errorf("%q is explained: %+v", path, w)

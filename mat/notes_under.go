@@ -1,0 +1,52 @@
+package mat
+
+import (
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// Codes of the notes on the boards under the top one.
+const (
+	NoStrip    explain.Code = "mat.no_strip"
+	ShortUnder explain.Code = "mat.short_under"
+)
+
+// appendUnder looks at each board under the top one: its strip must show, and
+// its edge must not.
+func (m Mat) appendUnder(notes []explain.Note, l Layout, at Places) []explain.Note {
+	for i, u := range m.Under.All() {
+		b, given, worked := l.Under[i], (at.Mat + "/under").Index(i), (at.Worked + "/under").Index(i)
+		if b.Seen <= 0 {
+			notes = append(notes, explain.Note{
+				Level: explain.Warning, Code: NoStrip, Path: worked + "/seen",
+				Values: []explain.Term{
+					explain.NewTerm("reveal", b.Reveal, worked+"/reveal"),
+					explain.NewTerm("run", b.Bevel.Run, worked+"/bevel/run"),
+				},
+				Changes: []explain.Change{{Path: given + "/reveal", To: explain.Of(u.enoughReveal(b)), Bound: explain.AtLeast}},
+			})
+		}
+		above, side := least(b.FromTop.Minus(measure.AllSides(b.Reveal)))
+		if u.Trim < above || above <= 0 {
+			continue
+		}
+		notes = append(notes, explain.Note{
+			Level: explain.Warning, Code: ShortUnder, Path: worked + "/own/" + explain.Path(side),
+			Values: []explain.Term{
+				explain.NewTerm("trim", u.Trim, given+"/trim"),
+				explain.NewTerm("border", above, ""),
+			},
+			Changes: []explain.Change{{Path: given + "/trim", To: explain.Of(above / 4), Bound: explain.AtMost}},
+		})
+	}
+	return notes
+}
+
+// enoughReveal is a reveal, measured as this one is, of which a strip shows.
+func (u UnderMat) enoughReveal(b Board) measure.Length {
+	const strip = measure.Inch / 16
+	if u.By == BySeen {
+		return strip
+	}
+	return b.Bevel.Run + strip
+}

@@ -1,0 +1,120 @@
+package mat
+
+import (
+	"encoding/json"
+
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// MaxUnder is how many boards can lie under the top one: a mat of three.
+const MaxUnder = 2
+
+// UnderMats are the boards under the top one, from the top down. Those that are
+// the zero value are none; there is none below the first of them.
+type UnderMats [MaxUnder]UnderMat
+
+// An UnderMat is a board under the top one, of which a strip shows in the window
+// of the board above it.
+type UnderMat struct {
+	// Name is what the shop calls the board.
+	Name string `json:"name,omitzero"`
+	// Thickness of the board, measured with a caliper.
+	Thickness measure.Length `json:"thickness"`
+	// Bevel is the angle of the cut from the board's face.
+	Bevel measure.Angle `json:"bevel"`
+	// By says what Reveal is measured as.
+	By RevealBy `json:"by"`
+	// Reveal is how much smaller this window is than the one above, each side.
+	Reveal measure.Length `json:"reveal"`
+	// Trim is how much smaller the blank is than the top board's, each side, so
+	// that it does not get in the way in the rabbet.
+	Trim measure.Length `json:"trim"`
+}
+
+// A RevealBy is a way to say how wide a reveal is.
+type RevealBy string
+
+// The ways to size a reveal.
+const (
+	ByLine RevealBy = "line" // window line to window line, on the backs
+	BySeen RevealBy = "seen" // the strip of color that shows, without the bevel
+)
+
+// Choices lists the ways, for readers and forms.
+func (RevealBy) Choices() []string { return []string{string(ByLine), string(BySeen)} }
+
+// Count is how many boards there are.
+func (u UnderMats) Count() int {
+	for i := range u {
+		if (u[i] == UnderMat{}) {
+			return i
+		}
+	}
+	return MaxUnder
+}
+
+// All returns the boards that are there, from the top down.
+func (u *UnderMats) All() []UnderMat { return u[:u.Count()] }
+
+// IsZero reports whether there is no board under the top one.
+func (u UnderMats) IsZero() bool { return u == UnderMats{} }
+
+// MarshalJSON writes the boards that are there as a list.
+func (u UnderMats) MarshalJSON() ([]byte, error) { return json.Marshal(u.All()) }
+
+func (u *UnderMats) check(c *explain.Checker, at explain.Path) {
+	n := u.Count()
+	for i, b := range u {
+		path := at.Index(i)
+		if i >= n {
+			if (b != UnderMat{}) { // below a board that is none
+				c.Add(explain.Problem{Code: explain.Missing, Path: at.Index(n)})
+			}
+			continue
+		}
+		c.Text(path+"/name", b.Name)
+		c.Measured(path+"/thickness", b.Thickness)
+		c.Angle(path+"/bevel", b.Bevel, LeastBevel, MostBevel)
+		c.Choice(path+"/by", string(b.By), b.By.Choices())
+		c.NotNegative(path+"/reveal", b.Reveal)
+		c.NotNegative(path+"/trim", b.Trim)
+	}
+}
+
+// checkTopWindow refuses reveals that leave the top board no window: a strip to
+// be seen that is narrower than a reverse bevel reaches in makes the windows
+// above smaller than the one on the art.
+func (m Mat) checkTopWindow(c *explain.Checker, at explain.Path, g Given, art explain.Path) {
+	reveals := m.Under.reveals()
+	if reveals >= 0 || !c.Clean(at+"/under", at+"/window", art+"/width", art+"/height") {
+		return
+	}
+	if top := m.Window.size(g).Grown(2 * reveals); min(top.Width, top.Height) <= 0 {
+		for i, u := range m.Under.All() {
+			if u.line() < 0 {
+				c.Add(explain.Problem{
+					Code: explain.OutOfRange, Path: (at + "/under").Index(i) + "/reveal", Given: c.Write(u.Reveal),
+					Accepted: c.Write(-Run(u.Thickness, u.Bevel)) + " or more: the reverse bevel leaves the top board no window",
+				})
+			}
+		}
+	}
+}
+
+// line is the reveal from line to line.
+func (u UnderMat) line() measure.Length {
+	if u.By == BySeen {
+		return u.Reveal + Run(u.Thickness, u.Bevel)
+	}
+	return u.Reveal
+}
+
+// reveals is what all the reveals take of each side, line to line.
+func (u *UnderMats) reveals() measure.Length {
+	var sum measure.Length
+	for _, b := range u.All() {
+		sum += b.line()
+	}
+	return sum
+}
