@@ -61,7 +61,7 @@ func TestFrameCheck(t *testing.T) {
 func TestFrameCheckAsksForFace(t *testing.T) {
 	var c explain.Checker
 	c.Add(explain.Problem{Code: explain.Missing, Path: "/frame/face"})
-	molding.Frame{Lip: in("1/4")}.Check(&c, "/frame")
+	molding.Frame{Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood", Lip: in("1/4")}.Check(&c, "/frame")
 	if got := found(&c); !slices.Equal(got, []string{"/frame/face missing"}) {
 		t.Errorf("found %q", got)
 	}

@@ -13,6 +13,7 @@ var (
 		Status: explain.Verified,
 	}
 	openingSource = explain.CommonPractice("the package and its total play per dimension")
+	gapSource     = explain.CommonPractice("a floater leaves a gap on each side of the art")
 	sightSource   = explain.Geometry("both lips cover the package")
 	miterSource   = explain.Geometry("equal faces halve the corner")
 	fitSource     = explain.Geometry("a part pushed all the way to one side")
@@ -58,6 +59,11 @@ func (f Frame) explainFigure(r Rectangle, segments []string, at Places) (explain
 	lip := explain.T("lip", f.Lip, at.Frame+"/lip")
 	switch group {
 	case "opening":
+		if f.Kind == Floater {
+			return working("opening", r.Opening.Along(name), gapSource, explain.Sum(
+				explain.T("package", r.Package.Along(name), at.Worked+explain.Path("/package/"+name)),
+				explain.Times(explain.N(2), explain.T("gap", f.Gap, at.Frame+"/gap"))))
+		}
 		return working("opening", r.Opening.Along(name), openingSource, explain.Sum(
 			explain.T("package", r.Package.Along(name), at.Worked+explain.Path("/package/"+name)),
 			explain.T("allowance", f.Allowance, at.Frame+"/allowance")))
@@ -170,6 +176,10 @@ func (f Frame) ExplainDepth(d Depth, points measure.Length, parts []explain.Expr
 	case "/clear":
 		w, _ = working("clear", d.Clear, depthSource, explain.Minus(explain.T("rabbet", f.Rabbet, at.Frame+"/rabbet"), pkg))
 	case "/wanted":
+		if f.Kind == Floater { // held by screws
+			w, _ = working("wanted", d.Wanted, depthSource, pkg)
+			break
+		}
 		w, _ = working("wanted", d.Wanted, depthSource, explain.Sum(pkg, explain.T("points", points, at.Shop+"/points")))
 	default:
 		ok = false

@@ -22,7 +22,7 @@ func size(width, height string) measure.Size {
 }
 
 func frame(face, lip, allowance string) molding.Frame {
-	return molding.Frame{Face: in(face), Lip: in(lip), Allowance: in(allowance), Rabbet: in("1/2")}
+	return molding.Frame{Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood", Face: in(face), Lip: in(lip), Allowance: in(allowance), Rabbet: in("1/2")}
 }
 
 // TestAround: rails that were printed, or told by people who cut them. The
@@ -132,6 +132,7 @@ func randomLength(r *rand.Rand, most measure.Length) measure.Length {
 
 func randomFrame(r *rand.Rand) molding.Frame {
 	f := molding.Frame{
+		Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood",
 		Face: 1 + randomLength(r, in("4")), Allowance: randomLength(r, in("3/8")), Rabbet: randomLength(r, in("1")),
 	}
 	f.Lip = min(randomLength(r, in("1/2")), f.Face-1)

@@ -18,7 +18,7 @@ func FuzzFrame(f *testing.F) {
 	f.Add(int64(-1)<<63, int64(1)<<62, int64(-1)<<63, int64(-1), int64(-1)<<63, int64(1)<<62, int64(-1)<<63, int64(-1)<<63, int64(5))
 	f.Fuzz(func(t *testing.T, face, lip, allowance, rabbet, width, height, clearance, cutWidth, cutHeight int64) {
 		b := bench{
-			frame: molding.Frame{Face: measure.Length(face), Lip: measure.Length(lip), Allowance: measure.Length(allowance), Rabbet: measure.Length(rabbet)},
+			frame: molding.Frame{Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood", Face: measure.Length(face), Lip: measure.Length(lip), Allowance: measure.Length(allowance), Rabbet: measure.Length(rabbet)},
 			pkg:   measure.Size{Width: measure.Length(width), Height: measure.Length(height)},
 			cut:   molding.Cut{Clearance: measure.Length(clearance), Size: measure.Size{Width: measure.Length(cutWidth), Height: measure.Length(cutHeight)}},
 			hold:  in("1/8"), points: in("1/8"), parts: []measure.Length{measure.Length(clearance)},

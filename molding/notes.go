@@ -48,7 +48,7 @@ func (f Frame) Notes(r Rectangle, usual measure.Length, at Places) []explain.Not
 			},
 		})
 	}
-	if f.Allowance > 0 {
+	if f.Allowance > 0 || f.Kind == Floater {
 		return notes
 	}
 	n := explain.Note{Level: explain.Warning, Code: NoAllowance, Path: at.Frame + "/allowance"}
@@ -174,7 +174,7 @@ func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, a
 		}
 	case d.Clear < 0:
 		n.Code = Proud
-		n.Values = append(n.Values, explain.NewTerm("proud", -d.Clear, ""))
+		n.Values = append(n.Values, explain.NewTerm("proud", -d.Clear, ""), explain.NewTerm("strip", points-d.Clear, ""))
 	case d.Clear >= points:
 		return nil
 	case d.Clear == 0:
