@@ -59,3 +59,18 @@ func BenchmarkMarshalPlan(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkWorkLayers works a piece of three mats that hangs on a wire.
+func BenchmarkWorkLayers(b *testing.B) {
+	order, err := framing.Read(sampleFiles(b)["double-mat"])
+	if err != nil {
+		b.Fatal(err)
+	}
+	work(b, order)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := framing.Work(order); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -17,6 +17,10 @@ var cases = map[string]func(*recorder){
 	"RAIL-01": longPointIsNotShortPoint, "RAIL-02": lipIsTakenOff, "RAIL-03": buttedAround, "RAIL-08": eachPartItsPlay,
 	"S-08": rabbetForPoints, "S-09": rabbetFilled, "S-10": readyMadeByOutside,
 	"GLZ-03": paneFallsThrough, "GLZ-04": weightOfGlass,
+	"MAT-04": lowerMatFromWhichEdge, "MAT-05": revealAndBevel, "S-03": croppedOrNot, "S-07": stripAsWideAsBorder, "S-15": unitedInchesOfBars,
+	"STACK-01": canvasStandsProud, "STACK-02": spacerAndPlay, "CANV-01": canvasToCut, "CANV-02": canvasRoundTheBack,
+	"HANG-01": tightWire, "HANG-02": cordTension, "HANG-04": ringsAtTwoHeights, "HANG-05": inTheMiddleOfAWall, "HANG-08": hookHeight,
+	"WALL-01": threeLoads, "WALL-02": refusesWire,
 	"UNIT-01": centimetersExactly, "UNIT-02": sheetInInches, "UNIT-03": waysToWrite,
 }
 
@@ -24,6 +28,8 @@ var cases = map[string]func(*recorder){
 var caseNames = []string{
 	"MAT-01", "MAT-03", "MAT-08", "MAT-09", "RAIL-01", "RAIL-02", "RAIL-03", "RAIL-08",
 	"S-01", "S-05", "S-08", "S-09", "S-10", "GLZ-03", "GLZ-04", "UNIT-01", "UNIT-02", "UNIT-03",
+	"MAT-04", "MAT-05", "S-03", "S-07", "S-15", "STACK-01", "STACK-02",
+	"HANG-01", "HANG-02", "HANG-04", "HANG-05", "HANG-08", "WALL-01", "WALL-02", "CANV-01", "CANV-02",
 }
 
 func TestCases(t *testing.T) {
@@ -104,6 +110,18 @@ func (r *recorder) told(p framing.PiecePlan, level explain.Level, code explain.C
 		r.Errorf("want the %s %s; notes: %+v", level, code, p.Notes)
 	}
 	return n
+}
+
+// valueOf is the value of a note under a key.
+func valueOf(r *recorder, n explain.Note, key explain.Key) explain.Value {
+	r.Helper()
+	for _, v := range n.Values {
+		if v.Key == key {
+			return v.Value
+		}
+	}
+	r.Errorf("the note %s has no %s: %v", n.Code, key, n.Values)
+	return explain.Value{}
 }
 
 // untold requires that there is no such note.

@@ -30,7 +30,11 @@ func TestChangesMend(t *testing.T) {
 				}
 				what := fmt.Sprintf("%s by %s", n.Code, field.Last())
 				made[what]++
-				again, err := framing.Read(document.with(field, string(marshal(t, change.To))).text())
+				to := string(marshal(t, change.To))
+				if change.To.Kind == explain.CountKind {
+					to = change.To.String() // a number, not a text
+				}
+				again, err := framing.Read(document.with(field, to).text())
 				if err != nil {
 					t.Errorf("%s: the order is refused then: %v", what, err)
 					continue

@@ -9,6 +9,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -19,6 +20,7 @@ import (
 // piece.
 type decoder struct {
 	c        explain.Checker
+	version  int // of the order; 0 until it was read
 	units    Units
 	shop     Shop
 	defaults []explain.Path
@@ -42,10 +44,15 @@ func (d *decoder) value(n *node, v reflect.Value, at explain.Path) {
 		d.ratio(n, r, at)
 		return
 	}
+	if d.quantity(n, v, at) {
+		return
+	}
 	switch v.Kind() {
 	case reflect.Struct:
 		d.object(n, v, at)
 	case reflect.Slice:
+		d.slice(n, v, at)
+	case reflect.Array:
 		d.array(n, v, at)
 	case reflect.String:
 		if !d.is(n, jsonString, at, "string") {
@@ -89,14 +96,7 @@ func (d *decoder) length(n *node, l *measure.Length, at explain.Path) {
 		return
 	}
 	r, err := measure.Read(n.text, d.bareUnit())
-	if err != nil {
-		problem := explain.Problem{Code: explain.NotAMeasure, Path: at, Given: n.text}
-		var parse *measure.ParseError
-		if errors.As(err, &parse) {
-			problem.Code = explain.MeasureCode(parse.Rule)
-			problem.Accepted, problem.At = parse.Accepted, explain.Place(parse.Text, parse.Offset)
-		}
-		d.c.Add(problem)
+	if d.misread(err, n.text, at) {
 		return
 	}
 	if r.Rounded {
@@ -104,6 +104,59 @@ func (d *decoder) length(n *node, l *measure.Length, at explain.Path) {
 	}
 	d.texts[at] = n.text
 	*l = r.Length
+}
+
+// misread adds the problem of text that is no measure.
+func (d *decoder) misread(err error, text string, at explain.Path) bool {
+	if err == nil {
+		return false
+	}
+	problem := explain.Problem{Code: explain.NotAMeasure, Path: at, Given: text}
+	var parse *measure.ParseError
+	if errors.As(err, &parse) {
+		problem.Code = explain.MeasureCode(parse.Rule)
+		problem.Accepted, problem.At = parse.Accepted, explain.Place(parse.Text, parse.Offset)
+	}
+	d.c.Add(problem)
+	return true
+}
+
+// quantity fills v where it is a quantity other than a length. An angle without
+// a unit is in degrees; a mass or a force has to name its unit.
+func (d *decoder) quantity(n *node, v reflect.Value, at explain.Path) bool {
+	var err error
+	switch q := v.Addr().Interface().(type) {
+	case *measure.Angle:
+		if !d.is(n, jsonString, at, `string, "45 deg"`) {
+			return true
+		}
+		var a measure.Angle
+		if a, err = measure.ParseAngle(n.text, measure.Degrees); err == nil {
+			*q = a
+		}
+	case *measure.Mass:
+		if !d.is(n, jsonString, at, `string, "2 1/2 lb"`) {
+			return true
+		}
+		var m measure.Mass
+		if m, err = measure.ParseMass(n.text, measure.NoUnit); err == nil {
+			*q = m
+		}
+	case *measure.Force:
+		if !d.is(n, jsonString, at, `string, "20 lb"`) {
+			return true
+		}
+		var f measure.Force
+		if f, err = measure.ParseForce(n.text, measure.NoUnit); err == nil {
+			*q = f
+		}
+	default:
+		return false
+	}
+	if !d.misread(err, n.text, at) {
+		d.texts[at] = n.text
+	}
+	return true
 }
 
 func (d *decoder) ratio(n *node, r *explain.Ratio, at explain.Path) {
@@ -128,14 +181,13 @@ func (d *decoder) number(n *node, v reflect.Value, at explain.Path) {
 		return
 	}
 	v.SetInt(i)
+	if at == "/version" {
+		d.version = int(i) // the first field: it decides which others there are
+	}
 }
 
-func (d *decoder) array(n *node, v reflect.Value, at explain.Path) {
-	if !d.is(n, jsonArray, at, "array") {
-		return
-	}
-	if len(n.items) > MaxPieces {
-		d.c.Add(tooManyPieces(len(n.items)))
+func (d *decoder) slice(n *node, v reflect.Value, at explain.Path) {
+	if !d.is(n, jsonArray, at, "array") || d.tooMany(n, MaxPieces, at) {
 		return
 	}
 	v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
@@ -144,13 +196,31 @@ func (d *decoder) array(n *node, v reflect.Value, at explain.Path) {
 	}
 }
 
+// array fills a list of fixed room.
+func (d *decoder) array(n *node, v reflect.Value, at explain.Path) {
+	if !d.is(n, jsonArray, at, "array") || d.tooMany(n, v.Len(), at) {
+		return
+	}
+	for i, item := range n.items {
+		d.value(item, v.Index(i), at.Index(i))
+	}
+}
+
+func (d *decoder) tooMany(n *node, most int, at explain.Path) bool {
+	if len(n.items) <= most {
+		return false
+	}
+	d.c.Add(explain.Problem{Code: explain.TooMany, Path: at, Given: strconv.Itoa(len(n.items)), Accepted: count(0, most)})
+	return true
+}
+
 // object fills a struct over its defaults.
 func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 	if !d.is(n, jsonObject, at, "object") {
 		return
 	}
 	d.prepare(n, v, at)
-	fields := fieldsOf(v.Type())
+	fields := fieldsOf(v.Type(), d.version)
 	spelled := d.match(n, fields, at)
 	for _, f := range fields {
 		into := v.FieldByIndex(f.index)
@@ -218,6 +288,16 @@ func (d *decoder) prepare(n *node, v reflect.Value, at explain.Path) {
 		*x = NewPiece(d.shop)
 	case *mat.Mat:
 		*x = NewMat(d.shop)
+	case *mat.UnderMat:
+		*x = NewUnderMat(d.shop)
+	case *molding.Frame:
+		*x = NewFrame(d.shop)
+	case *glazing.Spacer:
+		*x = NewSpacer(d.shop)
+	case *Stretch:
+		*x = NewStretch(d.shop)
+	case *hang.Hanging:
+		*x = NewHanging(d.units)
 	case *glazing.Pane:
 		*x = NewGlazing(d.shop, glazing.Material(n.word("material", string(glazing.Glass))))
 	case *molding.Sheet:
@@ -247,13 +327,16 @@ type field struct {
 	optional bool // left out of the text where it is the zero value
 }
 
-// fieldsOf lists the members of a struct, those of embedded structs in their
-// place.
-func fieldsOf(t reflect.Type) []field {
+// fieldsOf lists the members that a struct has in a version of the order, those
+// of embedded structs in their place. A version that is not known has all.
+func fieldsOf(t reflect.Type, version int) []field {
 	var fields []field
 	for _, f := range reflect.VisibleFields(t) {
 		name, options, tagged := strings.Cut(f.Tag.Get("json"), ",")
 		if !f.IsExported() || f.Anonymous || name == "" {
+			continue
+		}
+		if version == 1 && f.Tag.Get("since") == "2" {
 			continue
 		}
 		fields = append(fields, field{

@@ -13,7 +13,7 @@ import (
 // the bench, and what to know before cutting.
 func Example() {
 	order, err := framing.Read([]byte(`{
-		"version": 1,
+		"version": 2,
 		"units": "in",
 		"pieces": [{
 			"name": "Linocut, two pears",
@@ -22,7 +22,7 @@ func Example() {
 			"glazing": {"material": "glass"},
 			"mount": {"material": "board"},
 			"backing": {"material": "foam_board", "thickness": "3/16"},
-			"frame": {"molding": "ash, square", "face": "1 1/4", "lip": "1/4", "rabbet": "3/8"}
+			"frame": {"molding": "ash, square", "face": "1 1/4", "lip": "1/4", "rabbet": "3/8", "height": "3/4", "wood": "ash_white"}
 		}]
 	}`))
 	if err != nil {
@@ -38,6 +38,7 @@ func Example() {
 	fmt.Println(piece.Name)
 	fmt.Println("top and bottom rail ", piece.Frame.Horizontal.LongPoint.Text())
 	fmt.Println("two side rails      ", piece.Frame.Vertical.LongPoint.Text())
+	fmt.Println("weight              ", piece.Mass.Total.Text())
 	fmt.Println("saw                 ", piece.Frame.Horizontal.Saw.Text())
 	fmt.Println("mat board           ", piece.Mat.Blank.Text())
 	fmt.Println("window              ", piece.Mat.Window.Text())
@@ -52,6 +53,7 @@ func Example() {
 	// Linocut, two pears
 	// top and bottom rail  18 5/8
 	// two side rails       23
+	// weight               5.3 lb
 	// saw                  45
 	// mat board            16 1/2 x 20 7/8
 	// window               11 1/8 x 15
@@ -64,6 +66,7 @@ func Example() {
 	// mind: caution.saw
 	// mind: caution.mat_blade
 	// mind: caution.glass_edges
+	// mind: mass.uncertain
 }
 
 // All that is wrong with an order comes at once, each with its place.
@@ -172,5 +175,5 @@ func ExamplePlan_Figures() {
 	figures := plan.Figures(0)
 	fmt.Println(len(figures), "figures, from", figures[0])
 	// Output:
-	// 68 figures, from /pieces/0/mat/window/width
+	// 117 figures, from /pieces/0/mat/window/width
 }

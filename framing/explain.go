@@ -5,6 +5,7 @@ import (
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 // Explain returns how the figure at path came to be, such as
@@ -34,9 +35,9 @@ func (p Plan) Explain(path explain.Path) (explain.Working, bool) {
 
 // explain explains one figure of the piece: its exact value by the room that
 // owns it, its shown value by the shown set.
-func (w worker) explain(figure explain.Path, segments []string) (explain.Working, bool) {
+func (w *worker) explain(figure explain.Path, segments []string) (explain.Working, bool) {
 	x := w.exactly()
-	e := explainer{worker: w, x: x, s: w.show(x, w.format)}
+	e := explainer{worker: *w, x: x, s: w.show(x, w.format)}
 	working, shown, ok := e.figure(segments)
 	if !ok {
 		return explain.Working{}, false
@@ -59,35 +60,80 @@ type explainer struct {
 }
 
 // figure returns the working of a figure and the formula of its shown value.
-func (e explainer) figure(segments []string) (explain.Working, explain.Expr, bool) {
+func (e *explainer) figure(segments []string) (explain.Working, explain.Expr, bool) {
 	group, rest := segments[0], segments[1:]
-	relative := pathOf(rest)
 	switch group {
+	case "canvas":
+		return e.canvas(rest)
 	case "mat":
-		if e.Mat.IsZero() {
-			return explain.Working{}, explain.Expr{}, false
+		return e.mat(rest)
+	case "liner":
+		if e.lined() {
+			return e.frame(LinerLayer, rest)
 		}
-		working, ok := e.Mat.Explain(e.given(e.shop), relative, e.matPlaces())
-		if !ok {
-			return working, explain.Expr{}, false
-		}
-		return working, e.showMatFigure(rest[0], rest[1], working), true
 	case "frame":
-		if len(rest) == 2 && rest[0] == "package" {
-			return e.pkg(rest[1])
-		}
-		working, ok := e.Frame.Explain(e.x.frame, relative, e.framePlaces())
-		if !ok {
-			return working, explain.Expr{}, false
-		}
-		return working, e.showFrameFigure(rest, working), true
+		return e.frame(FrameLayer, rest)
+	case "float":
+		return e.float(rest)
 	case "layers":
 		return e.layer(rest)
 	case "depth":
-		working, ok := e.Frame.ExplainDepth(e.x.depth, e.shop.Points, e.thicknesses(), relative, e.at.worked+"/depth", e.framePlaces())
-		return working, e.showDepth(rest[0], working), ok
+		return e.depth(e.innerPart(), rest)
+	case "liner_depth":
+		if e.lined() {
+			return e.depth(FrameLayer, rest)
+		}
+	case "mass":
+		return e.mass(rest)
+	case "hang":
+		return e.hang(rest)
 	}
 	return explain.Working{}, explain.Expr{}, false
+}
+
+// mat explains a figure of the mat.
+func (e *explainer) mat(rest []string) (explain.Working, explain.Expr, bool) {
+	if e.Mat.IsZero() {
+		return explain.Working{}, explain.Expr{}, false
+	}
+	working, ok := e.Mat.Explain(e.given(e.shop), pathOf(rest), e.matPlaces())
+	if !ok {
+		return working, explain.Expr{}, false
+	}
+	return working, e.showMatFigure(rest, working), true
+}
+
+// A held is a frame with what it holds: as decided, exact and shown.
+type held struct {
+	molding.Frame
+	part  LayerPart
+	exact molding.Rectangle
+	shown shownFrame
+	at    molding.Places
+}
+
+// holding returns the liner or the frame.
+func (e *explainer) holding(part LayerPart) held {
+	if part == LinerLayer {
+		return held{e.Liner, part, e.x.inner, e.s.inner, e.linerPlaces()}
+	}
+	return held{e.Frame, part, e.x.frame, e.s.frame, e.framePlaces()}
+}
+
+// frame explains a figure of the liner or of the frame.
+func (e *explainer) frame(part LayerPart, rest []string) (explain.Working, explain.Expr, bool) {
+	h := e.holding(part)
+	switch {
+	case len(rest) == 2 && rest[0] == "package":
+		return e.pkg(h, rest[1])
+	case len(rest) == 2 && rest[0] == "dust_cover" && part == FrameLayer:
+		return e.dust(h, rest[1])
+	}
+	working, ok := h.Explain(h.exact, pathOf(rest), h.at)
+	if !ok {
+		return working, explain.Expr{}, false
+	}
+	return working, e.showFrameFigure(h, rest, working), true
 }
 
 func pathOf(segments []string) explain.Path {
@@ -98,25 +144,46 @@ func pathOf(segments []string) explain.Path {
 	return p
 }
 
-// pkg explains what the frame is made for: the mat's blank, or the art where
-// it is largest.
-func (e explainer) pkg(name string) (explain.Working, explain.Expr, bool) {
+// pkg explains what a frame is made for: the liner, the mat's blank, or the art
+// where it is largest.
+func (e *explainer) pkg(h held, name string) (explain.Working, explain.Expr, bool) {
 	if name != "width" && name != "height" {
 		return explain.Working{}, explain.Expr{}, false
 	}
-	w := explain.Working{Key: "package", Exact: explain.Of(e.x.frame.Package.Along(name))}
-	if e.Mat.IsZero() {
+	w := explain.Working{Key: "package", Exact: explain.Of(h.exact.Package.Along(name))}
+	from := func(key explain.Key, exact, shown measure.Size, at explain.Path) (explain.Working, explain.Expr, bool) {
+		w.Formula = explain.T(key, exact.Along(name), at.Child(name))
+		return w, explain.T(key, shown.Along(name), at.Child(name)), true
+	}
+	switch {
+	case e.lined() && h.part == FrameLayer:
+		w.Source = explain.Geometry("the liner lies in the frame")
+		return from("liner", e.x.inner.Outside, e.s.inner.outside, e.at.worked+"/liner/outside")
+	case e.Mat.IsZero():
 		w.Source = explain.CommonPractice("an opening is made for the art where it is largest")
 		w.Formula = e.art(name)
 		return w, w.Formula, true
 	}
 	w.Source = explain.Geometry("the mat's board is the largest part")
-	w.Formula = explain.T("blank", e.x.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name}))
-	return w, explain.T("blank", e.s.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name})), true
+	return from("blank", e.x.mat.Blank, e.s.mat.Blank, e.at.worked+"/mat/blank")
+}
+
+// dust explains the paper over the back.
+func (e *explainer) dust(h held, name string) (explain.Working, explain.Expr, bool) {
+	if name != "width" && name != "height" {
+		return explain.Working{}, explain.Expr{}, false
+	}
+	less := func(outside measure.Size) explain.Expr {
+		return explain.Minus(explain.T("outside", outside.Along(name), (h.at.Worked+"/outside").Child(name)),
+			explain.Times(explain.N(2), explain.T("dust", e.shop.Dust, orderRoot+"/shop/dust")))
+	}
+	w := explain.Working{Key: "dust_cover", Exact: explain.Of(h.exact.Outside.Along(name) - 2*e.shop.Dust),
+		Formula: less(h.exact.Outside), Source: explain.CommonPractice("a dust cover ends inside the outside edge")}
+	return w, e.towards(measure.Down, less(h.shown.outside)), true
 }
 
 // art is the art where it is largest.
-func (e explainer) art(name string) explain.Expr {
+func (e *explainer) art(name string) explain.Expr {
 	at := e.at.order + "/art"
 	least := explain.T("art", e.Art.Least().Along(name), at.Child(name))
 	if varies := e.Art.Varies.Along(name); varies != 0 {
@@ -125,64 +192,103 @@ func (e explainer) art(name string) explain.Expr {
 	return least
 }
 
-// thicknesses are the terms of the package's depth.
-func (e explainer) thicknesses() []explain.Expr {
-	terms := make([]explain.Expr, len(e.x.layers))
-	for i, l := range e.x.layers {
-		terms[i] = explain.T(explain.Key(l.part), l.thickness, l.at+"/thickness")
+// depth explains a figure of how things lie in the depth of the liner's or the
+// frame's rabbet.
+func (e *explainer) depth(in LayerPart, rest []string) (explain.Working, explain.Expr, bool) {
+	h, exact, shown, worked, points := e.holding(in), e.x.depth, e.s.depth, e.at.worked+"/depth", e.points(e.inner())
+	if e.lined() && in == FrameLayer {
+		exact, shown, worked, points = e.x.linerDepth, e.s.linerDepth, e.at.worked+"/liner_depth", e.points(e.Frame)
+	}
+	terms := e.thicknesses(in)
+	if len(rest) == 3 && rest[0] == "stack" && rest[2] == "thickness" {
+		i, err := strconv.Atoi(rest[1])
+		if err != nil || i < 0 || i >= len(terms) || strconv.Itoa(i) != rest[1] {
+			return explain.Working{}, explain.Expr{}, false
+		}
+		w := explain.Working{Key: "thickness", Exact: terms[i].Term.Value, Formula: terms[i], Source: explain.AsGiven()}
+		if terms[i].Op != explain.OpTerm {
+			w.Exact, w.Source = explain.Of(e.proudOfLiner(e.x)), explain.Geometry("what stands out behind the liner")
+			w.Path = (worked + "/stack").Index(i) + "/thickness"
+			return w, itself(w), true
+		}
+		return w, w.Formula, true
+	}
+	if len(rest) != 1 {
+		return explain.Working{}, explain.Expr{}, false
+	}
+	w, ok := h.ExplainDepth(exact, points, terms, pathOf(rest), worked, h.at)
+	return w, e.showDepth(h, rest[0], w, shown, worked, points), ok
+}
+
+// thicknesses are the terms of what lies in one frame's depth.
+func (e *explainer) thicknesses(in LayerPart) []explain.Expr {
+	terms := make([]explain.Expr, 0, len(e.x.layers)+1)
+	for _, l := range e.x.layers {
+		if l.in == in {
+			terms = append(terms, explain.T(explain.Key(l.part), l.thickness, l.thicknessAt))
+		}
+	}
+	if in == FrameLayer && e.lined() && e.proudOfLiner(e.x) > 0 {
+		terms = append(terms, explain.Minus(explain.Const(measure.Length(0)),
+			explain.T("clear", e.x.depth.Clear, e.at.worked+"/depth/clear")))
 	}
 	return terms
 }
 
-// layer explains a figure of a part in the rabbet.
-func (e explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
+// layer explains a figure of a part in a rabbet.
+func (e *explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
 	l, i, ok := e.looseLayer(rest[0])
 	if !ok || len(rest) != 3 || rest[2] != "width" && rest[2] != "height" {
 		return explain.Working{}, explain.Expr{}, false
 	}
 	group, name := rest[1], rest[2]
 	worked := (e.at.worked + "/layers").Child(rest[0])
-	exact := e.fit(e.x.frame.Opening, l.size, l.least)
-	shown := e.fit(e.s.opening, e.s.layers[i], shownLeast(l, e.s.layers[i]))
+	h := e.holding(l.in)
+	exact := fit(h.Frame, h.exact.Opening, l.size, l.least)
+	shown := fit(h.Frame, h.shown.opening, e.s.layers[i], shownLeast(l, e.s.layers[i]))
 	relative := pathOf(rest[1:])
 
 	var w explain.Working
+	same := func(key explain.Key, at explain.Path, why string) (explain.Working, explain.Expr, bool) {
+		w = explain.Working{Key: "size", Exact: explain.Of(exact.Size.Along(name)),
+			Formula: explain.T(key, exact.Size.Along(name), at.Child(name)), Source: explain.Geometry(why)}
+		return w, explain.T(key, shown.Size.Along(name), at.Child(name)), true
+	}
 	switch {
 	case group == "size" && l.part == ArtLayer:
 		w = explain.Working{Key: "size", Exact: explain.Of(exact.Size.Along(name)), Formula: e.art(name),
 			Source: explain.CommonPractice("an opening is made for the art where it is largest")}
 		return w, w.Formula, true
 	case group == "size" && l.part == MatLayer:
-		blank := e.at.worked + pathOf([]string{"mat", "blank", name})
-		w = explain.Working{Key: "size", Exact: explain.Of(exact.Size.Along(name)),
-			Formula: explain.T("blank", exact.Size.Along(name), blank), Source: explain.Geometry("the mat's board")}
-		return w, explain.T("blank", shown.Size.Along(name), blank), true
+		return same("blank", e.at.worked+"/mat/blank", "the mat's board")
+	case group == "size" && l.part == LinerLayer:
+		return same("outside", e.at.worked+"/liner/outside", "the liner's outside")
 	case group == "size":
-		w, ok = e.Frame.ExplainFit(e.x.frame.Opening, l.cut, relative, l.at, worked, e.framePlaces())
+		w, ok = h.ExplainFit(h.exact.Opening, l.cut, relative, l.at, worked, h.at)
 		if !l.toFit {
 			return w, w.Formula, ok
 		}
-		return w, e.showInsert(l, name), ok
+		return w, e.showInsert(h, l, name), ok
 	case group == "bite" && l.least != l.size:
 		// Art that varies holds least where it is smallest.
-		w = explain.Working{Key: "bite", Exact: explain.Of(exact.Bite.Along(name)), Formula: e.artBite(e.x.frame.Opening, name),
+		w = explain.Working{Key: "bite", Exact: explain.Of(exact.Bite.Along(name)), Formula: e.artBite(h, h.exact.Opening, name),
 			Source: explain.Geometry("art pushed all the way to one side, where it is smallest")}
-		return w, e.artBite(e.s.opening, name), true
+		return w, e.artBite(h, h.shown.opening, name), true
 	}
-	w, ok = e.Frame.ExplainLying(exact, relative, worked, e.x.frame.Opening, e.framePlaces())
-	again, _ := e.Frame.ExplainLying(shown, relative, worked, e.s.opening, e.framePlaces())
+	w, ok = h.ExplainLying(exact, relative, worked, h.exact.Opening, h.at)
+	again, _ := h.ExplainLying(shown, relative, worked, h.shown.opening, h.at)
 	return w, again.Formula, ok
 }
 
 // artBite is lip - (opening - art where it is smallest).
-func (e explainer) artBite(opening measure.Size, name string) explain.Expr {
-	return explain.Minus(e.lip(), explain.Minus(
-		explain.T("opening", opening.Along(name), e.at.worked+pathOf([]string{"frame", "opening", name})),
+func (e *explainer) artBite(h held, opening measure.Size, name string) explain.Expr {
+	return explain.Minus(h.lip(), explain.Minus(
+		explain.T("opening", opening.Along(name), h.at.Worked+pathOf([]string{"opening", name})),
 		explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name))))
 }
 
 // looseLayer finds the layer that stands at an index of the plan's layers.
-func (e explainer) looseLayer(index string) (l layer, i int, ok bool) {
+func (e *explainer) looseLayer(index string) (l layer, i int, ok bool) {
 	wanted, err := strconv.Atoi(index)
 	if err != nil || strconv.Itoa(wanted) != index {
 		return layer{}, 0, false
@@ -199,7 +305,7 @@ func (e explainer) looseLayer(index string) (l layer, i int, ok bool) {
 	return layer{}, 0, false
 }
 
-func (e explainer) lip() explain.Expr { return explain.T("lip", e.Frame.Lip, e.at.order+"/frame/lip") }
+func (h *held) lip() explain.Expr { return explain.T("lip", h.Lip, h.at.Frame+"/lip") }
 
 func side(s measure.Sides, name string) measure.Length {
 	switch name {

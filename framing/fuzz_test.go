@@ -11,6 +11,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -108,7 +109,7 @@ func FuzzWork(f *testing.F) {
 		}
 		for i, p := range plan.Pieces {
 			l := law{order.Pieces[i], p, order.Show.Fineness, nil}
-			l.frame()
+			l.frames()
 			l.layers()
 			if !order.Pieces[i].Mat.IsZero() {
 				l.mat()
@@ -168,17 +169,43 @@ func (f *feed) order() framing.Order {
 	return o
 }
 
+func (f *feed) frame() molding.Frame {
+	return molding.Frame{
+		Kind: choose[molding.Kind](f, molding.Floater.Choices()), Face: f.length(), Lip: f.length(), Rabbet: f.length(),
+		Allowance: f.length(), Gap: f.length(), Ledge: f.length(), Height: f.length(),
+		Made: choose[molding.Made](f, molding.ToFit.Choices()), Wood: choose[molding.Wood](f, molding.Wood("").Choices()),
+	}
+}
+
 func (f *feed) piece() framing.Piece {
 	p := framing.Piece{Quantity: 1}
 	p.Art = framing.Art{Kind: choose[framing.ArtKind](f, framing.Paper.Choices()),
 		Width: f.length(), Height: f.length(), Varies: f.size(), Thickness: f.length()}
-	p.Frame = molding.Frame{Face: f.length(), Lip: f.length(), Rabbet: f.length(), Allowance: f.length()}
+	p.Frame = f.frame()
 	parts := f.int64()
+	if parts&8 != 0 {
+		p.Liner = f.frame()
+	}
+	if parts&16 != 0 {
+		p.Spacer = glazing.Spacer{Under: choose[glazing.SpacerUnder](f, glazing.UnderMat.Choices()), Width: f.length(), Depth: f.length()}
+	}
+	if parts&32 != 0 {
+		p.Hang = hang.Usual(parts&64 != 0)
+		p.Hang.By, p.Hang.Hooks = choose[hang.Way](f, hang.Rings.Choices()), 1+int(uint64(f.int64())%2)
+		p.Hang.Below, p.Hang.Inset, p.Hang.Spread, p.Hang.Taut.Rise = f.length(), f.length(), f.length(), f.length()
+	}
+	if parts&128 != 0 {
+		p.Art.Mass, p.Art.Stretch = measure.Mass(f.int64()), framing.Stretch{Turn: f.length(), Bar: f.length()}
+	}
 	if parts&1 != 0 {
-		p.Mat = mat.Mat{Thickness: f.length()}
+		p.Mat = mat.Mat{Thickness: f.length(), Bevel: measure.Angle(f.int64())}
+		for i := range uint64(f.int64()) % 3 {
+			p.Mat.Under[i] = mat.UnderMat{Thickness: f.length(), Bevel: measure.Angle(f.int64()), By: choose[mat.RevealBy](f, mat.BySeen.Choices()), Reveal: f.length(), Trim: f.length()}
+		}
 		p.Mat.Window = mat.Window{By: choose[mat.WindowBy](f, mat.ByGap.Choices()), EachSide: f.length(), Size: f.size()}
 		p.Mat.Borders = mat.Borders{
 			By:     choose[mat.BordersBy](f, mat.ByCut.Choices()),
+			To:     choose[mat.BordersTo](f, mat.ToTop.Choices()),
 			Sides:  measure.Sides{Left: f.length(), Right: f.length(), Top: f.length(), Bottom: f.length()},
 			Weight: choose[mat.Weight](f, mat.Extra.Choices()), Extra: f.length(), Ratio: explain.Ratio(f.int64()), Board: f.size(),
 		}

@@ -4,8 +4,7 @@ import (
 	"slices"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
-	"github.com/fairmiter/fairmiter/framing/measure"
-	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -21,27 +20,30 @@ const (
 	NothingBehind  explain.Code = "art.nothing_behind"
 	NoBacking      explain.Code = "art.no_backing"
 	NoGlazing      explain.Code = "art.no_glazing"
+	LinerHeight    explain.Code = "liner.no_height"
+	MassUnknown    explain.Code = "mass.unknown"
+	HeightUnknown  explain.Code = "mass.no_height"
+	MassUncertain  explain.Code = "mass.uncertain"
 )
 
-// closeToGlazing is the least that a mat should keep art off the glazing: a
-// thin 4-ply board (.040 in, a supplier's guide; the Library of Congress guide
-// to matting asks for 4-ply at least).
-const closeToGlazing = 40 * measure.Inch / 1000
-
 // notes gathers what the rooms and the whole have to say, in the order of rank.
-func (w worker) notes(x exactPiece, s shownPiece) []explain.Note {
-	frame := w.framePlaces()
-	notes := w.Frame.Notes(x.frame, w.shop.Allowance, frame)
+func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
+	notes := w.frameNotes(x)
 	if !w.Mat.IsZero() {
 		notes = append(notes, w.Mat.Notes(w.given(w.shop), x.mat, w.matPlaces())...)
-		notes = w.appendUnused(notes)
 	}
-	notes = w.appendFits(notes, x, frame)
-	notes = w.appendCoveredArt(notes, x, frame)
-	notes = append(notes, w.Frame.DepthNotes(x.depth, w.shop.Points, w.at.worked+"/depth", frame)...)
+	notes = w.appendUnused(notes)
+	notes = w.appendFits(notes, x)
+	notes = w.appendCoveredArt(notes, x)
+	notes = w.appendDepth(notes, x)
 	notes = w.appendGlass(notes, x)
-	notes = w.appendArt(notes)
+	notes = w.appendSpacer(notes, x)
+	notes = w.appendArt(notes, x)
 	notes = w.appendTurned(notes)
+	notes = w.appendMass(notes, x)
+	if !w.Hang.IsZero() {
+		notes = append(notes, w.Hang.Notes(w.hanging(x), x.hang, w.hangPlaces())...)
+	}
 	notes = w.appendShown(notes, x, s)
 	slices.SortStableFunc(notes, func(a, b explain.Note) int { return rank(a.Level) - rank(b.Level) })
 	for i := range notes {
@@ -50,175 +52,99 @@ func (w worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	return notes
 }
 
+// frameNotes is what to know about the frame, and about the liner what is not
+// the same for both.
+func (w *worker) frameNotes(x exactPiece) []explain.Note {
+	notes := w.Frame.Notes(x.frame, w.shop.Allowance, w.framePlaces())
+	if !w.lined() {
+		return notes
+	}
+	for _, n := range w.Liner.Notes(x.inner, w.shop.Allowance, w.linerPlaces()) {
+		if n.Level != explain.Caution {
+			notes = append(notes, n)
+		}
+	}
+	return notes
+}
+
+// appendDepth looks at the depth of the rabbets, and at the gap of a floater.
+func (w *worker) appendDepth(notes []explain.Note, x exactPiece) []explain.Note {
+	inner, at, depth := w.inner(), w.innerPlaces(), w.at.worked+"/depth"
+	if w.floats() {
+		float := molding.FloatOf(x.inner.Opening, w.Art.Greatest(), w.Art.Least())
+		notes = append(notes, inner.FloatNotes(float, w.shop.Gap, w.at.worked+"/float", at)...)
+		notes = append(notes, inner.FloatDepthNotes(x.depth, depth, at)...)
+	} else {
+		notes = append(notes, inner.DepthNotes(x.depth, w.points(inner), depth, at)...)
+	}
+	if !w.lined() {
+		return notes
+	}
+	if w.Liner.Height == 0 {
+		return append(notes, explain.Note{Level: explain.Advice, Code: LinerHeight, Path: at.Frame + "/height"})
+	}
+	if w.Frame.Kind == molding.Floater {
+		return append(notes, w.Frame.FloatDepthNotes(x.linerDepth, w.at.worked+"/liner_depth", w.framePlaces())...)
+	}
+	return append(notes, w.Frame.DepthNotes(x.linerDepth, w.shop.Points, w.at.worked+"/liner_depth", w.framePlaces())...)
+}
+
 // rank orders the levels: what keeps the piece from going together, what can
 // hurt, what one would do otherwise.
 func rank(l explain.Level) int {
 	return slices.Index([]explain.Level{explain.Warning, explain.Caution, explain.Advice}, l)
 }
 
-func (w worker) framePlaces() molding.Places {
+func (w *worker) framePlaces() molding.Places {
 	return molding.Places{Frame: w.at.order + "/frame", Worked: w.at.worked + "/frame", Shop: orderRoot + "/shop"}
 }
 
-func (w worker) matPlaces() mat.Places {
-	return mat.Places{
+func (w *worker) linerPlaces() molding.Places {
+	return molding.Places{Frame: w.at.order + "/liner", Worked: w.at.worked + "/liner", Shop: orderRoot + "/shop"}
+}
+
+// innerPlaces are those of the frame that the package lies in.
+func (w *worker) innerPlaces() molding.Places {
+	if w.lined() {
+		return w.linerPlaces()
+	}
+	return w.framePlaces()
+}
+
+// holderPlaces are those of the frame that a layer lies in.
+func (w *worker) holderPlaces(l layer) molding.Places {
+	if l.in == LinerLayer {
+		return w.linerPlaces()
+	}
+	return w.framePlaces()
+}
+
+func (w *worker) matPlaces() mat.Places {
+	at := mat.Places{
 		Art: w.at.order + "/art", Mat: w.at.order + "/mat",
-		Frame: w.at.order + "/frame", Worked: w.at.worked + "/mat",
+		Frame: w.innerPlaces().Frame, Worked: w.at.worked + "/mat",
 	}
+	if w.floats() {
+		at.Play = explain.Times(explain.N(2), explain.T("gap", w.inner().Gap, at.Frame+"/gap"))
+	}
+	return at
 }
 
-func (w worker) appendUnused(notes []explain.Note) []explain.Note {
-	for _, p := range w.Mat.Unused(NewMat(w.shop)) {
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: Unused, Path: w.at.order + "/mat" + p})
+// appendUnused names the fields that hold something and do not count.
+func (w *worker) appendUnused(notes []explain.Note) []explain.Note {
+	unused := func(path explain.Path) {
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: Unused, Path: path})
 	}
-	return notes
-}
-
-// appendFits looks at every part in the rabbet. A part that lies there just as
-// the package does has nothing of its own to say.
-func (w worker) appendFits(notes []explain.Note, x exactPiece, at molding.Places) []explain.Note {
-	opening := x.frame.Opening
-	var pkg molding.Fit
-	for _, l := range x.layers {
-		if l.part == MatLayer || l.part == ArtLayer && l.loose {
-			pkg = w.fit(opening, l.size, l.least)
+	if !w.Mat.IsZero() {
+		for _, p := range w.Mat.Unused(NewMat(w.shop)) {
+			unused(w.at.order + "/mat" + p)
 		}
 	}
-	number := 0
-	for _, l := range x.layers {
-		if !l.loose {
-			continue
-		}
-		worked := (w.at.worked + "/layers").Index(number)
-		number++
-		fit := w.fit(opening, l.size, l.least)
-		isPackage := l.part == MatLayer || l.part == ArtLayer
-		if !isPackage && l.toFit && fit.Play == pkg.Play && fit.Bite == pkg.Bite {
-			continue
-		}
-		fits := w.Frame.FitNotes(opening, molding.Lying{
-			Fit: fit, Cut: l.cut, Part: l.at, Worked: worked, Bite: w.shop.Bite,
-			Grows: l.part == GlazingLayer && w.Glazing.Grows(),
-		}, at)
-		notes = append(notes, fits...)
+	if !w.Art.Stretch.IsZero() && w.Art.Kind != Canvas {
+		unused(w.at.order + "/art/stretch")
 	}
-	return notes
-}
-
-// appendCoveredArt looks at the room that art under a mat has, which lies loose
-// in no opening of its own.
-func (w worker) appendCoveredArt(notes []explain.Note, x exactPiece, at molding.Places) []explain.Note {
-	if w.Mat.IsZero() {
-		return notes
-	}
-	art := w.Art.Greatest()
-	for _, name := range []string{"width", "height"} {
-		play := x.frame.Opening.Along(name) - art.Along(name)
-		n := explain.Note{Level: explain.Warning, Path: (w.at.order + "/art").Child(name)}
-		switch {
-		case play < 0:
-			n.Code = molding.DoesNotGoIn
-		case play == 0:
-			n.Code = molding.NoPlay
-		case play < w.Frame.Allowance:
-			n.Level, n.Code = explain.Advice, molding.Tight
-		default:
-			continue
-		}
-		n.Values = []explain.Term{
-			explain.NewTerm("size", art.Along(name), ""),
-			explain.NewTerm("opening", x.frame.Opening.Along(name), (at.Worked + "/opening").Child(name)),
-			explain.NewTerm("over", -play, ""),
-			explain.NewTerm("play", play, ""),
-			explain.NewTerm("needed", w.Frame.Allowance, at.Frame+"/allowance"),
-		}
-		n.Changes = w.roomForArt(name, w.Frame.Allowance-play)
-		notes = append(notes, n)
-	}
-	return notes
-}
-
-// roomForArt is the change that makes the mat, and the opening with it, larger
-// by so much.
-func (w worker) roomForArt(name string, more measure.Length) []explain.Change {
-	b, at := w.Mat.Borders, w.at.order+"/mat/borders"
-	c := explain.Change{Path: at + "/right", To: explain.Of(b.Right + more), Bound: explain.AtLeast}
-	switch {
-	case b.By == mat.ByBoard:
-		c.Path, c.To = (at + "/board").Child(name), explain.Of(b.Board.Along(name)+more)
-	case name == "width":
-	case b.Weight == mat.Unweighted:
-		c.Path, c.To = at+"/bottom", explain.Of(b.Bottom+more)
-	default:
-		c.Path, c.To = at+"/top", explain.Of(b.Top+more)
-	}
-	return []explain.Change{c}
-}
-
-// appendGlass adds the cautions of panes and mirrors.
-func (w worker) appendGlass(notes []explain.Note, x exactPiece) []explain.Note {
-	if !w.Glazing.IsZero() {
-		pane := w.fit(x.frame.Opening, x.layers[0].size, x.layers[0].least)
-		notes = append(notes, w.Glazing.Notes(pane.Size, pane.Play, w.at.order+"/glazing")...)
-	}
-	if w.Art.Kind == Mirror {
-		notes = append(notes, glazing.GlassNotes(w.Art.Greatest(), w.at.order+"/art")...)
-	}
-	return notes
-}
-
-// appendArt looks at what the art lies against and how thick it is.
-func (w worker) appendArt(notes []explain.Note) []explain.Note {
-	if !w.Glazing.IsZero() && w.Art.Kind != Mirror {
-		n := explain.Note{Path: w.at.order + "/glazing"}
-		switch {
-		case w.Mat.IsZero():
-			n.Level, n.Code = explain.Warning, TouchesGlazing
-			notes = append(notes, n)
-		case w.Mat.Thickness < closeToGlazing:
-			n.Level, n.Code = explain.Advice, CloseToGlazing
-			n.Values = []explain.Term{
-				explain.NewTerm("thickness", w.Mat.Thickness, w.at.order+"/mat/thickness"),
-				explain.NewTerm("wanted", closeToGlazing, ""),
-			}
-			n.Changes = []explain.Change{{Path: w.at.order + "/mat/thickness", To: explain.Of(closeToGlazing), Bound: explain.AtLeast}}
-			notes = append(notes, n)
-		}
-	}
-	if w.Art.Kind == Paper && w.Glazing.IsZero() {
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoGlazing, Path: w.at.order + "/art"})
-	}
-	switch {
-	case !w.Backing.IsZero():
-	case w.Mat.Window.By == mat.ByGap && w.Mount.IsZero():
-		notes = append(notes, explain.Note{Level: explain.Warning, Code: NothingBehind, Path: w.at.order + "/art"})
-	case w.Art.Kind == Paper || w.Art.Kind == Canvas:
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoBacking, Path: w.at.order + "/art"})
-	}
-	if w.Art.Kind != Paper && w.Art.Thickness == 0 {
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoThickness, Path: w.at.order + "/art/thickness"})
-	}
-	return notes
-}
-
-// appendTurned says where a given size lies across the art: perhaps its width
-// and height were exchanged.
-func (w worker) appendTurned(notes []explain.Note) []explain.Note {
-	given := []struct {
-		at   explain.Path
-		size measure.Size
-	}{
-		{"/mat/window", w.Mat.Window.Size},
-		{"/mat/borders/board", w.Mat.Borders.Board},
-		{"/glazing/size", w.Glazing.Size},
-		{"/mount/size", w.Mount.Size},
-		{"/backing/size", w.Backing.Size},
-	}
-	art := w.Art.Least()
-	for _, g := range given {
-		if (art.Width < art.Height && g.size.Width > g.size.Height) || (art.Width > art.Height && g.size.Width < g.size.Height) {
-			notes = append(notes, explain.Note{Level: explain.Advice, Code: Turned, Path: w.at.order + g.at})
-		}
+	if w.Hang.BelowRight != 0 && w.Hang.By != hang.Rings {
+		unused(w.at.order + "/hang/below_right")
 	}
 	return notes
 }

@@ -4,13 +4,15 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
 // A Piece is one thing to frame, or several of the same. From the front its
-// layers are glazing, mat, art, mount and backing; one that is absent is the
-// zero value.
+// layers are glazing, spacer, mat, art, mount and backing; one that is absent is
+// the zero value. They lie in the liner where there is one, and the liner in the
+// frame.
 type Piece struct {
 	// Name is what the shop calls the piece.
 	Name string `json:"name,omitzero"`
@@ -22,12 +24,19 @@ type Piece struct {
 	Mat mat.Mat `json:"mat,omitzero"`
 	// Glazing is the clear sheet in front of everything.
 	Glazing glazing.Pane `json:"glazing,omitzero"`
+	// Spacer is the strip that keeps the parts apart.
+	Spacer glazing.Spacer `json:"spacer,omitzero" since:"2"`
 	// Mount is the board that the art is fixed to.
 	Mount molding.Sheet `json:"mount,omitzero"`
 	// Backing is the sheet that closes the package.
 	Backing molding.Sheet `json:"backing,omitzero"`
+	// Liner is a frame around the package that lies in the frame itself, a fillet
+	// frame too.
+	Liner molding.Frame `json:"liner,omitzero" since:"2"`
 	// Frame is the molding around it.
 	Frame molding.Frame `json:"frame" order:"required"`
+	// Hang is how the piece hangs on the wall.
+	Hang hang.Hanging `json:"hang,omitzero" since:"2"`
 }
 
 // Art is what is framed: a flat thing with four square corners, or nearly.
@@ -43,7 +52,24 @@ type Art struct {
 	Varies measure.Size `json:"varies,omitzero"`
 	// Thickness counts into the depth of the package, a canvas with its folds.
 	Thickness measure.Length `json:"thickness"`
+	// Mass is what the art weighs; 0 is worked out from its kind and size.
+	Mass measure.Mass `json:"mass" since:"2"`
+	// Stretch says how a canvas is stretched on its bars; none where it is
+	// stretched already.
+	Stretch Stretch `json:"stretch,omitzero" since:"2"`
 }
+
+// Stretch says how a canvas is stretched. The zero Stretch is none.
+type Stretch struct {
+	// Turn is how much canvas is turned round the back of the bars on each side,
+	// to staple and to pull.
+	Turn measure.Length `json:"turn"`
+	// Bar is how wide the bars are, seen from the front.
+	Bar measure.Length `json:"bar"`
+}
+
+// IsZero reports whether nothing is to be stretched.
+func (s Stretch) IsZero() bool { return s == Stretch{} }
 
 // An ArtKind is a kind of art.
 type ArtKind string
@@ -80,11 +106,20 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	if !p.Glazing.IsZero() {
 		p.Glazing.Check(c, at+"/glazing")
 	}
+	if !p.Spacer.IsZero() {
+		p.Spacer.Check(c, at+"/spacer")
+	}
 	if !p.Mount.IsZero() {
 		p.Mount.Check(c, at+"/mount")
 	}
 	if !p.Backing.IsZero() {
 		p.Backing.Check(c, at+"/backing")
+	}
+	if !p.Liner.IsZero() {
+		p.Liner.Check(c, at+"/liner")
+	}
+	if !p.Hang.IsZero() {
+		p.Hang.Check(c, at+"/hang")
 	}
 }
 
@@ -95,14 +130,27 @@ func (a Art) check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/varies/width", a.Varies.Width)
 	c.NotNegative(at+"/varies/height", a.Varies.Height)
 	c.NotNegative(at+"/thickness", a.Thickness)
+	c.Mass(at+"/mass", a.Mass)
+	if !a.Stretch.IsZero() {
+		c.Positive(at+"/stretch/turn", a.Stretch.Turn)
+		c.Positive(at+"/stretch/bar", a.Stretch.Bar)
+	}
 }
 
 // given is what the piece's mat finds.
 func (p *Piece) given(s Shop) mat.Given {
 	return mat.Given{
 		Least: p.Art.Least(), Greatest: p.Art.Greatest(),
-		Lip: p.Frame.Lips(), Allowance: p.Frame.Allowance, Overlap: s.Overlap, Border: s.Border,
+		Lip: p.inner().Lips(), Allowance: p.inner().Room(), Overlap: s.Overlap, Border: s.Border,
 	}
+}
+
+// inner is the frame that the package lies in.
+func (p *Piece) inner() molding.Frame {
+	if p.Liner.IsZero() {
+		return p.Frame
+	}
+	return p.Liner
 }
 
 // glazingCut is how the pane is cut, in the words of the rabbet.

@@ -7,6 +7,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -76,13 +77,24 @@ func (d dice) piece(shop framing.Shop) framing.Piece {
 	if d.in(3) {
 		p.Art.Varies = d.size(0, 5*mm)
 	}
-	p.Frame.Molding = draw(d, "", "ash, cushion")
-	p.Frame.Face = d.length(4*mm, 100*mm)
-	p.Frame.Lip = d.length(0, min(p.Frame.Face-measure.Nanometer, 13*mm))
-	p.Frame.Rabbet = draw(d, 0, d.length(0, 40*mm))
-	p.Frame.Allowance = draw(d, shop.Allowance, d.length(0, 8*mm))
+	p.Art.Mass = draw(d, 0, 0, measure.Mass(d.below(20_000_000)))
+	if d.in(4) {
+		p.Art.Stretch = framing.Stretch{Turn: d.length(1, 60*mm), Bar: d.length(1, 60*mm)}
+	}
+	p.Frame = d.frame(shop)
+	if d.in(4) {
+		p.Liner = d.frame(shop)
+	}
 	if !d.in(3) {
 		p.Mat = d.mat(shop, p.Art)
+	}
+	if d.in(4) {
+		p.Spacer = framing.NewSpacer(shop)
+		p.Spacer.Under = draw(d, glazing.UnderGlazing, glazing.UnderMat)
+		p.Spacer.Width, p.Spacer.Depth = d.length(1, 30*mm), d.length(0, 30*mm)
+	}
+	if d.in(3) {
+		p.Hang = d.hang(p.Frame.Face < 20*mm)
 	}
 	around := p.Art.Greatest().Grown(d.length(0, 150*mm))
 	if d.in(2) {
@@ -102,6 +114,23 @@ func (d dice) piece(shop framing.Shop) framing.Piece {
 	return p
 }
 
+func (d dice) frame(shop framing.Shop) molding.Frame {
+	f := framing.NewFrame(shop)
+	f.Molding = draw(d, "", "ash, cushion")
+	f.Face = d.length(4*mm, 100*mm)
+	f.Lip = d.length(0, min(f.Face-measure.Nanometer, 13*mm))
+	f.Rabbet = draw(d, 0, d.length(0, 40*mm))
+	f.Height = draw(d, 0, d.length(0, 50*mm))
+	f.Allowance = draw(d, shop.Allowance, d.length(0, 8*mm))
+	f.Made = draw(d, molding.ToFit, molding.ToFit, molding.ToSpace, molding.ReadyMade)
+	f.Wood = molding.Wood(draw(d, f.Wood.Choices()...))
+	if d.in(6) {
+		f.Kind, f.Lip = molding.Floater, 0
+		f.Gap, f.Ledge = d.length(0, 20*mm), draw(d, 0, d.length(0, 40*mm))
+	}
+	return f
+}
+
 func (d dice) cut(around measure.Size) molding.Cut {
 	var c molding.Cut
 	if d.in(2) {
@@ -116,6 +145,13 @@ func (d dice) cut(around measure.Size) molding.Cut {
 func (d dice) mat(shop framing.Shop, art framing.Art) mat.Mat {
 	m := framing.NewMat(shop)
 	m.Thickness = d.length(1*mm, 4*mm)
+	m.Bevel = d.bevel()
+	for i := range d.below(mat.MaxUnder + 1) {
+		u := framing.NewUnderMat(shop)
+		u.Thickness, u.Bevel = d.length(1*mm, 4*mm), d.bevel()
+		u.By, u.Reveal, u.Trim = draw(d, mat.ByLine, mat.BySeen), d.length(0, 12*mm), d.length(0, 6*mm)
+		m.Under[i] = u
+	}
 	m.Window.By = draw(d, mat.ByOverlap, mat.ByGap, mat.BySize)
 	m.Window.EachSide = d.length(0, 6*mm)
 	if m.Window.By == mat.BySize || d.in(8) {
@@ -124,6 +160,7 @@ func (d dice) mat(shop framing.Shop, art framing.Art) mat.Mat {
 	}
 	b := &m.Borders
 	b.By = draw(d, mat.ByVisible, mat.ByCut, mat.ByBoard)
+	b.To = draw(d, mat.ToTop, mat.ToLowest)
 	switch d.below(3) {
 	case 0:
 		b.Sides = measure.AllSides(d.length(0, 100*mm))
@@ -140,6 +177,34 @@ func (d dice) mat(shop framing.Shop, art framing.Art) mat.Mat {
 		b.Board = measure.Size{Width: art.Width + d.length(-5*mm, 200*mm), Height: art.Height + d.length(-5*mm, 200*mm)}
 	}
 	return m
+}
+
+// hang draws how a piece hangs; tight is a frame too narrow for much.
+func (d dice) hang(tight bool) hang.Hanging {
+	h := hang.Usual(d.in(2))
+	h.By = draw(d, hang.Wire, hang.Wire, hang.Rings, hang.Sawtooth)
+	h.Hooks = 1 + int(d.below(2))
+	if d.in(3) {
+		h.Below = d.length(1, 400*mm)
+	}
+	if h.By == hang.Rings && d.in(2) {
+		h.BelowRight = d.length(1, 400*mm)
+	}
+	if !tight && d.in(3) {
+		h.Inset = d.length(1, 60*mm)
+	}
+	h.Taut = hang.Taut{By: draw(d, hang.ByAngle, hang.ByRise, hang.ByWire), Angle: hang.LeastAngle + measure.Angle(d.below(int64(hang.MostAngle-hang.LeastAngle))),
+		Rise: d.length(1, 200*mm), Wire: d.length(1, 2000*mm)}
+	h.Spread, h.NailAbove = draw(d, 0, d.length(1, 500*mm)), draw(d, 0, d.length(0, 20*mm))
+	h.Ratings.WireBreaks = draw(d, 0, measure.Force(d.below(1_000_000)))
+	h.Ratings.HangerHolds, h.Ratings.HookHolds = draw(d, 0, measure.Force(d.below(300_000))), draw(d, 0, measure.Force(d.below(300_000)))
+	return h
+}
+
+// bevel draws the angle of a cut: mostly what cutters are set to.
+func (d dice) bevel() measure.Angle {
+	return draw(d, 45*measure.Degree, 45*measure.Degree, 90*measure.Degree, 135*measure.Degree,
+		mat.LeastBevel+measure.Angle(d.below(int64(mat.MostBevel-mat.LeastBevel))))
 }
 
 // shows lists every way to show lengths, coarsest first within each manner.

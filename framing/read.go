@@ -49,6 +49,9 @@ func NewReading(data []byte) Reading {
 	}
 	d.value(root, reflect.ValueOf(&o).Elem(), "")
 	o.check(&d.c)
+	if o.Version >= 1 && o.Version < OrderVersion {
+		o.Version = OrderVersion // with every field of this version written out
+	}
 
 	problems := d.c.Problems()
 	for i, p := range problems {

@@ -3,18 +3,19 @@ package framing
 import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 // The formulas of shown values. They say in terms what shown.go works out in
 // numbers; a test holds one against the other.
 
 // step is the fineness as a term.
-func (e explainer) step() explain.Expr {
+func (e *explainer) step() explain.Expr {
 	return explain.T("fineness", e.format.Step, orderRoot+"/show/fineness")
 }
 
 // towards rounds an exact value to the fineness.
-func (e explainer) towards(d measure.Direction, x explain.Expr) explain.Expr {
+func (e *explainer) towards(d measure.Direction, x explain.Expr) explain.Expr {
 	switch d {
 	case measure.Up:
 		return explain.Up(x, e.step())
@@ -26,26 +27,39 @@ func (e explainer) towards(d measure.Direction, x explain.Expr) explain.Expr {
 
 // itself is the exact value of a working as a term.
 func itself(w explain.Working) explain.Expr {
-	return explain.Expr{Term: explain.Term{Key: "exact", Value: w.Exact, Path: w.Path}}
+	return explain.Term{Key: "exact", Value: w.Exact, Path: w.Path}.Expr()
 }
 
-func (e explainer) shownOutside(name string) explain.Expr {
-	return explain.T("outside", e.s.outside.Along(name), e.at.worked+pathOf([]string{"frame", "outside", name}))
+func (h *held) shownOutside(name string) explain.Expr {
+	return explain.T("outside", h.shown.outside.Along(name), h.at.Worked+pathOf([]string{"outside", name}))
 }
 
-func (e explainer) shownOpening(name string) explain.Expr {
-	return explain.T("opening", e.s.opening.Along(name), e.at.worked+pathOf([]string{"frame", "opening", name}))
+func (h *held) shownOpening(name string) explain.Expr {
+	return explain.T("opening", h.shown.opening.Along(name), h.at.Worked+pathOf([]string{"opening", name}))
 }
 
-func (e explainer) shownSight(name string) explain.Expr {
-	return explain.T("sight", e.s.sight.Along(name), e.at.worked+pathOf([]string{"frame", "sight", name}))
+func (h *held) shownSight(name string) explain.Expr {
+	return explain.T("sight", h.shown.sight.Along(name), h.at.Worked+pathOf([]string{"sight", name}))
 }
 
-// showFrameFigure is how a figure of the frame is shown: the rails up, the
-// opening as they make it, what is seen down.
-func (e explainer) showFrameFigure(rest []string, w explain.Working) explain.Expr {
+// behindLip is how much of the face lies outside the opening, both sides.
+func (h *held) behindLip() explain.Expr {
+	return explain.Times(explain.N(2), explain.Minus(explain.T("face", h.Face, h.at.Frame+"/face"), h.lip()))
+}
+
+// room is the play that the frame gives what it is made for.
+func (h *held) room() explain.Expr {
+	if h.Kind == molding.Floater {
+		return explain.Times(explain.N(2), explain.T("gap", h.Gap, h.at.Frame+"/gap"))
+	}
+	return explain.T("allowance", h.Allowance, h.at.Frame+"/allowance")
+}
+
+// showFrameFigure is how a figure of a frame is shown: the rails up, or down where
+// the outside is fixed, the opening as they make it, what is seen down.
+func (e *explainer) showFrameFigure(h held, rest []string, w explain.Working) explain.Expr {
 	if rest[0] == "footage" {
-		return explain.Times(explain.N(2), explain.Sum(e.shownOutside("width"), e.shownOutside("height")))
+		return explain.Times(explain.N(2), explain.Sum(h.shownOutside("width"), h.shownOutside("height")))
 	}
 	group, name := rest[0], rest[1]
 	if group == "horizontal" || group == "vertical" {
@@ -62,55 +76,71 @@ func (e explainer) showFrameFigure(rest []string, w explain.Working) explain.Exp
 			return explain.ToNearest(itself(w), explain.Const(AngleStep))
 		}
 	}
-	face := explain.T("face", e.Frame.Face, e.at.order+"/frame/face")
 	switch group {
 	case "outside":
-		return e.towards(measure.Up, itself(w))
+		if e.lined() && h.part == FrameLayer { // around the liner as it is shown
+			liner := explain.T("liner", e.s.inner.outside.Along(name), e.at.worked+pathOf([]string{"liner", "outside", name}))
+			return e.towards(h.Made.Direction(), explain.Sum(liner, h.room(), h.behindLip()))
+		}
+		return e.towards(h.Made.Direction(), itself(w))
 	case "opening":
-		return explain.Minus(e.shownOutside(name), explain.Times(explain.N(2), explain.Minus(face, e.lip())))
+		return explain.Minus(h.shownOutside(name), h.behindLip())
 	}
-	return e.towards(measure.Down, explain.Minus(e.shownOpening(name), explain.Times(explain.N(2), e.lip())))
+	return e.towards(measure.Down, explain.Minus(h.shownOpening(name), explain.Times(explain.N(2), h.lip())))
 }
 
 // showInsert is the size of a part that is cut to fit the opening that the
 // shown rails make.
-func (e explainer) showInsert(l layer, name string) explain.Expr {
-	allowance := explain.T("allowance", e.Frame.Allowance, e.at.order+"/frame/allowance")
-	play := allowance
+func (e *explainer) showInsert(h held, l layer, name string) explain.Expr {
+	play := h.room()
 	if l.cut.Clearance > 0 {
-		play = explain.Most(allowance, explain.T("clearance", l.cut.Clearance, l.at+"/clearance"))
+		play = explain.Most(play, explain.T("clearance", l.cut.Clearance, l.at+"/clearance"))
 	}
-	return e.towards(measure.Down, explain.Minus(e.shownOpening(name), play))
+	return e.towards(measure.Down, explain.Minus(h.shownOpening(name), play))
 }
 
 // showDepth rounds the build-up up; what it leaves of the rabbet, and the rabbet
 // that it wants, follow from it.
-func (e explainer) showDepth(name string, w explain.Working) explain.Expr {
-	pkg := explain.T("package", e.s.depth[0], e.at.worked+"/depth/package")
+func (e *explainer) showDepth(h held, name string, w explain.Working, s shownDepth, worked explain.Path, points measure.Length) explain.Expr {
+	pkg := explain.T("package", s.pkg, worked+"/package")
 	switch name {
 	case "clear":
-		return e.towards(measure.Down, explain.Minus(explain.T("rabbet", e.Frame.Rabbet, e.at.order+"/frame/rabbet"), pkg))
+		return e.towards(measure.Down, explain.Minus(explain.T("rabbet", h.Rabbet, h.at.Frame+"/rabbet"), pkg))
 	case "wanted":
-		return e.towards(measure.Up, explain.Sum(pkg, explain.T("points", e.shop.Points, orderRoot+"/shop/points")))
+		if h.Kind == molding.Floater {
+			return e.towards(measure.Up, pkg)
+		}
+		return e.towards(measure.Up, explain.Sum(pkg, explain.T("points", points, orderRoot+"/shop/points")))
 	}
 	return e.towards(measure.Up, itself(w))
 }
 
 // showMatFigure is how a figure of the mat is shown.
-func (e explainer) showMatFigure(group, name string, w explain.Working) explain.Expr {
+func (e *explainer) showMatFigure(rest []string, w explain.Working) explain.Expr {
+	switch rest[0] {
+	case "bevel":
+		return e.showBevel(rest[1:], e.s.mat.Window, e.x.mat.Bevel.Run, e.at.worked+"/mat", w)
+	case "under":
+		return e.showUnderFigure(rest[1:], w)
+	}
+	group, name := rest[0], rest[1]
+	h := e.holding(e.innerPart())
 	switch group {
 	case "window":
-		return e.towards(e.windowDirection(), itself(w))
+		if e.Mat.Under.IsZero() {
+			return e.towards(e.windowDirection(), itself(w))
+		}
+		return e.shownAbove(0, name)
 	case "covered":
 		return explain.Half(explain.Minus(
-			explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name)), e.shownWindow(name)))
+			explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name)), e.shownLowest(name)))
 	case "blank":
 		if e.boardGiven() {
 			return itself(w)
 		}
 		for _, l := range e.x.layers {
 			if l.part == MatLayer {
-				return e.showInsert(l, name)
+				return e.showInsert(h, l, name)
 			}
 		}
 	case "cut":
@@ -118,7 +148,7 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 	case "visible":
 		return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.shownSide("cover", name, e.s.mat.Cover))
 	case "cover":
-		both := explain.Minus(e.shownBlank(dimension(name)), e.shownSight(dimension(name)))
+		both := explain.Minus(e.shownBlank(dimension(name)), h.shownSight(dimension(name)))
 		switch name {
 		case "left", "top":
 			return explain.Half(both)
@@ -129,9 +159,9 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 	case "seated":
 		switch name {
 		case "bottom":
-			return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), e.lip())
+			return explain.Minus(e.shownSide("cut", name, e.s.mat.Cut), h.lip())
 		case "top":
-			return explain.Minus(e.shownSight("height"), e.shownWindow("height"), e.shownSide("seated", "bottom", e.s.mat.Seated))
+			return explain.Minus(h.shownSight("height"), e.shownWindow("height"), e.shownSide("seated", "bottom", e.s.mat.Seated))
 		}
 		return e.shownSide("visible", name, e.s.mat.Visible)
 	}
@@ -143,7 +173,7 @@ func (e explainer) showMatFigure(group, name string, w explain.Working) explain.
 
 // shareCut is one of two borders that share what the blank leaves beside the
 // window; see share.
-func (e explainer) shareCut(name string, w explain.Working) explain.Expr {
+func (e *explainer) shareCut(name string, w explain.Working) explain.Expr {
 	first, last := "left", "right"
 	if dimension(name) == "height" {
 		first, last = "top", "bottom"
@@ -162,15 +192,15 @@ func (e explainer) shareCut(name string, w explain.Working) explain.Expr {
 	return e.towards(measure.Nearest, itself(w))
 }
 
-func (e explainer) shownWindow(name string) explain.Expr {
+func (e *explainer) shownWindow(name string) explain.Expr {
 	return explain.T("window", e.s.mat.Window.Along(name), e.at.worked+pathOf([]string{"mat", "window", name}))
 }
 
-func (e explainer) shownBlank(name string) explain.Expr {
+func (e *explainer) shownBlank(name string) explain.Expr {
 	return explain.T("blank", e.s.mat.Blank.Along(name), e.at.worked+pathOf([]string{"mat", "blank", name}))
 }
 
-func (e explainer) shownSide(group explain.Key, name string, s measure.Sides) explain.Expr {
+func (e *explainer) shownSide(group explain.Key, name string, s measure.Sides) explain.Expr {
 	return explain.T(group+"."+explain.Key(name), side(s, name), e.at.worked+pathOf([]string{"mat", string(group), name}))
 }
 

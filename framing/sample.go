@@ -22,10 +22,10 @@ func Sample() Order {
 	p.Glazing = NewGlazing(shop, glazing.Glass)
 	p.Mount = NewSheet(shop, molding.Board)
 	p.Backing = NewSheet(shop, molding.Corrugated)
-	p.Frame = molding.Frame{
-		Molding: "oak, plain, 1 1/8", Face: in + in/8, Lip: in / 4, Rabbet: in / 2,
-		Allowance: shop.Allowance,
-	}
+	f := &p.Frame
+	f.Molding, f.Face, f.Lip = "oak, plain, 1 1/8", in+in/8, in/4
+	f.Rabbet, f.Height, f.Wood = in/2, in-in/8, "oak_red"
+	p.Hang = NewHanging(Inches)
 	o := NewOrder(Inches)
 	o.Job, o.Pieces = "Harbor office, one print", []Piece{p}
 	return o

@@ -4,8 +4,10 @@ import (
 	"strconv"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/material"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -26,6 +28,20 @@ type Shop struct {
 	Bite measure.Length `json:"bite"`
 	// Extra is how much wider a weighted bottom border is than the top one.
 	Extra measure.Length `json:"extra"`
+	// Reveal is how much of a lower mat shows, each side, line to line.
+	Reveal measure.Length `json:"reveal" since:"2"`
+	// Trim is how much smaller a lower mat's blank is, each side.
+	Trim measure.Length `json:"trim" since:"2"`
+	// Spacer is the depth of a spacer.
+	Spacer measure.Length `json:"spacer" since:"2"`
+	// Gap is the air around art in a floater, each side.
+	Gap measure.Length `json:"gap" since:"2"`
+	// Turn is the canvas that is turned round the back of its bars, each side.
+	Turn measure.Length `json:"turn" since:"2"`
+	// Bar is how wide stretcher bars are.
+	Bar measure.Length `json:"bar" since:"2"`
+	// Dust is how far inside the outside edge the dust cover ends, each side.
+	Dust measure.Length `json:"dust" since:"2"`
 	// Thickness holds the usual thickness of each material.
 	Thickness Thickness `json:"thickness"`
 }
@@ -55,6 +71,7 @@ func DefaultShop(u Units) Shop {
 	if u != Inches {
 		return Shop{
 			Allowance: 3 * mm, Overlap: 3 * mm, Border: 65 * mm, Points: 3 * mm, Bite: 3 * mm, Extra: 15 * mm,
+			Reveal: 6 * mm, Trim: 3 * mm, Spacer: 6 * mm, Gap: 6 * mm, Turn: 40 * mm, Bar: 38 * mm, Dust: 3 * mm,
 			Thickness: Thickness{
 				Board: 14 * mm / 10, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
 				FoamBoard: 5 * mm, Corrugated: 4 * mm, Plywood: 6 * mm, Hardboard: 3 * mm, Metal: 3 * mm,
@@ -64,6 +81,7 @@ func DefaultShop(u Units) Shop {
 	const eighth = measure.Inch / 8
 	return Shop{
 		Allowance: eighth, Overlap: eighth, Border: 20 * eighth, Points: eighth, Bite: eighth, Extra: 4 * eighth,
+		Reveal: 2 * eighth, Trim: eighth, Spacer: 2 * eighth, Gap: 2 * eighth, Turn: 12 * eighth, Bar: 12 * eighth, Dust: eighth,
 		Thickness: Thickness{
 			Board: 55 * measure.Inch / 1000, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
 			FoamBoard: 3 * eighth / 2, Corrugated: 5 * eighth / 4, Plywood: 2 * eighth, Hardboard: eighth, Metal: eighth,
@@ -108,6 +126,13 @@ func (s Shop) check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/points", s.Points)
 	c.NotNegative(at+"/bite", s.Bite)
 	c.NotNegative(at+"/extra", s.Extra)
+	c.NotNegative(at+"/reveal", s.Reveal)
+	c.NotNegative(at+"/trim", s.Trim)
+	c.NotNegative(at+"/spacer", s.Spacer)
+	c.NotNegative(at+"/gap", s.Gap)
+	c.NotNegative(at+"/turn", s.Turn)
+	c.NotNegative(at+"/bar", s.Bar)
+	c.NotNegative(at+"/dust", s.Dust)
 	t := s.Thickness
 	c.NotNegative(at+"/thickness/board", t.Board)
 	c.NotNegative(at+"/thickness/glass", t.Glass)
@@ -132,17 +157,47 @@ func NewPiece(s Shop) Piece {
 	return Piece{
 		Quantity: 1,
 		Art:      Art{Kind: Paper},
-		Frame:    molding.Frame{Allowance: s.Allowance},
+		Frame:    NewFrame(s),
 	}
 }
+
+// NewFrame returns a frame, or a liner, with every default of the shop written
+// out. Face and lip are for the caller to fill in.
+func NewFrame(s Shop) molding.Frame {
+	return molding.Frame{
+		Kind: molding.Rabbeted, Allowance: s.Allowance, Gap: s.Gap, Made: molding.ToFit, Wood: material.Wood,
+	}
+}
+
+// NewUnderMat returns a board under the shop's usual mat.
+func NewUnderMat(s Shop) mat.UnderMat {
+	return mat.UnderMat{
+		Thickness: s.Thickness.Board, Bevel: usualBevel, By: mat.ByLine, Reveal: s.Reveal, Trim: s.Trim,
+	}
+}
+
+// NewSpacer returns a spacer behind the glazing. Its width is for the caller to
+// fill in.
+func NewSpacer(s Shop) glazing.Spacer {
+	return glazing.Spacer{Under: glazing.UnderGlazing, Depth: s.Spacer}
+}
+
+// NewStretch returns how the shop stretches a canvas.
+func NewStretch(s Shop) Stretch { return Stretch{Turn: s.Turn, Bar: s.Bar} }
+
+// NewHanging returns how most pieces hang: on a wire.
+func NewHanging(u Units) hang.Hanging { return hang.Usual(u == Inches) }
+
+// usualBevel is what a hand-held mat cutter cuts (common practice).
+const usualBevel = 45 * measure.Degree
 
 // NewMat returns the shop's usual mat.
 func NewMat(s Shop) mat.Mat {
 	return mat.Mat{
-		Thickness: s.Thickness.Board,
-		Window:    mat.Window{By: mat.ByOverlap, EachSide: s.Overlap},
+		Thickness: s.Thickness.Board, Bevel: usualBevel,
+		Window: mat.Window{By: mat.ByOverlap, EachSide: s.Overlap},
 		Borders: mat.Borders{
-			By: mat.ByVisible, Sides: measure.AllSides(s.Border), Weight: mat.Unweighted, Extra: s.Extra,
+			By: mat.ByVisible, To: mat.ToTop, Sides: measure.AllSides(s.Border), Weight: mat.Unweighted, Extra: s.Extra,
 		},
 	}
 }

@@ -15,26 +15,37 @@ import (
 
 // fullOrder uses every field that an order has.
 const fullOrder = `{
-	"version": 1, "job": "Reading room", "date": "2027-03-31", "units": "in",
+	"version": 2, "job": "Reading room", "date": "2027-03-31", "units": "in",
 	"show": {"as": "fraction", "fineness": "1/32 in"},
 	"shop": {"allowance": "1/8", "overlap": "3/16", "border": "2 3/4", "points": "1/8", "bite": "3/32",
-		"extra": "5/8", "thickness": {"board": "1/16", "glass": "2.1 mm", "acrylic": "2.5 mm", "polycarbonate": "2.4 mm",
+		"extra": "5/8", "reveal": "3/16", "trim": "1/16", "spacer": "3/16", "gap": "3/16", "turn": "1 1/4", "bar": "1 3/8", "dust": "3/32",
+		"thickness": {"board": "1/16", "glass": "2.1 mm", "acrylic": "2.5 mm", "polycarbonate": "2.4 mm",
 			"foam_board": "5 mm", "corrugated": "4 mm", "plywood": "6 mm", "hardboard": "3.1 mm", "metal": "2.9 mm"}},
 	"pieces": [{
 		"name": "River chart", "quantity": 2,
-		"art": {"kind": "paper", "width": "17", "height": "22 1/2",
-			"varies": {"width": "1/16", "height": "1/8"}, "thickness": "0.3 mm"},
-		"mat": {"name": "rag, 8-ply", "thickness": "1/8",
+		"art": {"kind": "canvas", "width": "17", "height": "22 1/2",
+			"varies": {"width": "1/16", "height": "1/8"}, "thickness": "0.3 mm", "mass": "2 lb",
+			"stretch": {"turn": "1 3/8", "bar": "1 3/4"}},
+		"mat": {"name": "rag, 8-ply", "thickness": "1/8", "bevel": "60 deg",
 			"window": {"by": "overlap", "each_side": "1/4", "width": "16", "height": "21"},
-			"borders": {"by": "visible", "left": "3", "right": "3", "top": "3", "bottom": "3 1/2",
-				"weight": "extra", "extra": "1/2", "ratio": "15 %", "board": {"width": "24", "height": "30"}}},
+			"borders": {"by": "visible", "to": "lowest_window", "left": "3", "right": "3", "top": "3", "bottom": "3 1/2",
+				"weight": "extra", "extra": "1/2", "ratio": "15 %", "board": {"width": "24", "height": "30"}},
+			"under": [{"name": "gray, 4-ply", "thickness": "0.06", "bevel": "50 deg", "by": "seen", "reveal": "1/8", "trim": "3/16"}]},
 		"glazing": {"material": "acrylic", "name": "clear", "thickness": "3 mm", "clearance": "3/16",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
+		"spacer": {"name": "clear strip", "under": "mat", "width": "1/4", "depth": "3/8"},
 		"mount": {"material": "board", "name": "museum board", "thickness": "1/16", "clearance": "1/8",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
 		"backing": {"material": "foam_board", "name": "white", "thickness": "3/16", "clearance": "1/8",
 			"size": {"width": "22 1/2", "height": "28 1/2"}},
-		"frame": {"molding": "cherry, 1 1/2", "face": "1 1/2", "lip": "3/8", "rabbet": "3/4", "allowance": "1/8"}
+		"liner": {"kind": "rabbet", "molding": "linen", "face": "1", "lip": "3/16", "rabbet": "1/2", "allowance": "3/32",
+			"gap": "1/8", "ledge": "1/2", "height": "3/4", "made": "to_space", "wood": "basswood"},
+		"frame": {"kind": "rabbet", "molding": "cherry, 1 1/2", "face": "1 1/2", "lip": "3/8", "rabbet": "3/4", "allowance": "1/8",
+			"gap": "3/8", "ledge": "1", "height": "1 1/4", "made": "ready_made", "wood": "cherry_black"},
+		"hang": {"by": "rings", "hooks": 1, "part": "25 %", "below": "6", "below_right": "6 1/8", "inset": "3/4",
+			"taut": {"by": "rise", "angle": "40 deg", "rise": "3", "wire": "30"},
+			"spread": "8", "tails": "5", "nail_above": "1/2", "hidden": "1 1/2", "center": "58",
+			"ratings": {"wire_breaks": "80 lb", "hanger_holds": "30 lb", "hook_holds": "25 lb", "factor": 5}}
 	}]
 }`
 
@@ -74,7 +85,7 @@ func spotsOf(t reflect.Type, at explain.Path, list *[]spot) {
 		switch f.Type.Kind() {
 		case reflect.Struct:
 			spotsOf(f.Type, path, list)
-		case reflect.Slice:
+		case reflect.Slice, reflect.Array:
 			spotsOf(f.Type.Elem(), path.Index(0), list)
 		}
 	}
@@ -88,7 +99,17 @@ func (s spot) wrongs() []string {
 		return append(wrong, `"text"`, "7")
 	case reflect.Slice:
 		return []string{"null", "true", "[]", "{}", `"text"`, "7"}
+	case reflect.Array:
+		return []string{"null", "true", "{}", `"text"`, "7", "[{}, {}, {}]"}
 	case reflect.Int, reflect.Int64:
+		switch s.kind {
+		case reflect.TypeFor[measure.Angle]():
+			return append(wrong, "{}", "45", `""`, `"-1 deg"`, `"3 kg"`, `"3 mm"`, `"181 deg"`, `"steep"`)
+		case reflect.TypeFor[measure.Mass]():
+			return append(wrong, "{}", "2", `""`, `"2"`, `"-1 kg"`, `"3 mm"`, `"2 N"`, `"10001 kg"`, `"heavy"`)
+		case reflect.TypeFor[measure.Force]():
+			return append(wrong, "{}", "20", `""`, `"20"`, `"-1 N"`, `"3 mm"`, `"101 kN"`, `"strong"`)
+		}
 		if s.kind != reflect.TypeFor[measure.Length]() {
 			return append(wrong, "{}", `"1"`, "-1", "1.5", "1e3", "99999999", "99999999999999999999999", "-99999999999999999999999")
 		}
@@ -213,7 +234,7 @@ func TestStrictSeveral(t *testing.T) {
 	full := parseDoc(t, []byte(fullOrder))
 	var leaves []spot
 	for _, s := range spots(t) {
-		if k := s.kind.Kind(); k != reflect.Struct && k != reflect.Slice {
+		if k := s.kind.Kind(); k != reflect.Struct && k != reflect.Slice && k != reflect.Array {
 			leaves = append(leaves, s)
 		}
 	}

@@ -16,14 +16,15 @@ func TestOrderTypes(t *testing.T) {
 	var walk func(at string, of reflect.Type)
 	walk = func(at string, of reflect.Type) {
 		switch of {
-		case reflect.TypeFor[measure.Length](), reflect.TypeFor[explain.Ratio](), reflect.TypeFor[int]():
+		case reflect.TypeFor[measure.Length](), reflect.TypeFor[explain.Ratio](), reflect.TypeFor[int](),
+			reflect.TypeFor[measure.Angle](), reflect.TypeFor[measure.Mass](), reflect.TypeFor[measure.Force]():
 			leaves++
 			return
 		}
 		switch of.Kind() {
 		case reflect.String:
 			leaves++
-		case reflect.Slice:
+		case reflect.Slice, reflect.Array:
 			walk(at+"[]", of.Elem())
 		case reflect.Struct:
 			for i := range of.NumField() {

@@ -29,7 +29,10 @@ func slips(p framing.PiecePlan) (slips, drops bool) {
 // vanishes reports whether something that is there exactly, to be cut or to be
 // seen, is shown as nothing.
 func vanishes(p framing.PiecePlan) bool {
-	there := []framing.Figure{p.Frame.Sight.Width, p.Frame.Sight.Height}
+	there := []framing.Figure{p.Frame.Sight.Width, p.Frame.Sight.Height, p.Liner.Sight.Width, p.Liner.Sight.Height}
+	for _, u := range p.Mat.Under {
+		there = append(there, u.Window.Width, u.Window.Height, u.Seen)
+	}
 	for _, l := range p.Layers {
 		there = append(there, l.Size.Width, l.Size.Height)
 	}

@@ -5,7 +5,6 @@ import (
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
-	"github.com/fairmiter/fairmiter/molding"
 )
 
 // Work works an order out. The error is [explain.Problems] and holds all that
@@ -114,93 +113,10 @@ type worker struct {
 
 // piece works everything out: exact first, then the shown set, then what to
 // know about it.
-func (w worker) piece() PiecePlan {
+func (w *worker) piece() PiecePlan {
 	x := w.exactly()
 	s := w.show(x, w.format)
 	plan := w.assemble(x, s)
 	plan.Notes = w.notes(x, s)
 	return plan
-}
-
-// exactPiece is a piece in exact lengths.
-type exactPiece struct {
-	mat    matLayout
-	frame  molding.Rectangle
-	layers []layer
-	depth  molding.Depth
-}
-
-// A layer is one part in the rabbet.
-type layer struct {
-	part LayerPart
-	at   explain.Path // where it stands in the order
-	cut  molding.Cut
-	// thickness counts into the depth.
-	thickness measure.Length
-	// size and least are the part where it is largest and smallest; only art
-	// has two sizes.
-	size, least measure.Size
-	// loose is a part that lies in the opening; art under a mat does not.
-	loose bool
-	// toFit is whether the plan decides the size.
-	toFit bool
-}
-
-func (w worker) exactly() exactPiece {
-	var x exactPiece
-	pkg := w.Art.Greatest()
-	if !w.Mat.IsZero() {
-		x.mat = w.Mat.Lay(w.given(w.shop))
-		pkg = x.mat.Blank
-	}
-	x.frame = w.Frame.Around(pkg)
-	x.layers = w.layers(x)
-	stack := make([]measure.Length, 0, 8)
-	for _, l := range x.layers {
-		stack = append(stack, l.thickness)
-	}
-	x.depth = w.Frame.DepthOf(w.shop.Points, stack...)
-	return x
-}
-
-// layers lists the parts in the rabbet, from the front, with their exact
-// sizes.
-func (w worker) layers(x exactPiece) []layer {
-	layers := make([]layer, 0, 5)
-	matted := !w.Mat.IsZero()
-	if !w.Glazing.IsZero() {
-		layers = append(layers, layer{part: GlazingLayer, cut: w.glazingCut(), thickness: w.Glazing.Thickness, loose: true})
-	}
-	if matted {
-		blank := x.mat.Blank
-		layers = append(layers, layer{part: MatLayer, thickness: w.Mat.Thickness, size: blank, least: blank, loose: true, toFit: !w.boardGiven()})
-	}
-	layers = append(layers, layer{part: ArtLayer, thickness: w.Art.Thickness, size: w.Art.Greatest(), least: w.Art.Least(), loose: !matted})
-	if !w.Mount.IsZero() {
-		layers = append(layers, layer{part: MountLayer, cut: w.Mount.Cut, thickness: w.Mount.Thickness, loose: true})
-	}
-	if !w.Backing.IsZero() {
-		layers = append(layers, layer{part: BackingLayer, cut: w.Backing.Cut, thickness: w.Backing.Thickness, loose: true})
-	}
-	for i := range layers {
-		l := &layers[i]
-		l.at = w.at.order.Child(string(l.part))
-		if l.part == MatLayer || l.part == ArtLayer {
-			continue
-		}
-		l.size = w.Frame.Fit(x.frame.Opening, l.cut).Size
-		l.least, l.toFit = l.size, !l.cut.Given()
-	}
-	return layers
-}
-
-// play is the total play per dimension that a layer is made with: the least
-// with which the plan says it goes in.
-func (w worker) play(l layer) measure.Length { return l.cut.Play(w.Frame.Allowance) }
-
-// fit is how a layer of the given sizes lies in an opening.
-func (w worker) fit(opening, size, least measure.Size) molding.Fit {
-	fit := w.Frame.FitOf(opening, size)
-	fit.Bite = w.Frame.FitOf(opening, least).Bite
-	return fit
 }

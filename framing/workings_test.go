@@ -28,6 +28,12 @@ func figuresOf(v reflect.Value, at explain.Path, into map[explain.Path]found) {
 	case framing.AngleFigure:
 		into[at] = found{explain.Of(f.Exact), explain.Of(f.Shown)}
 		return
+	case framing.MassFigure:
+		into[at] = found{explain.Of(f.Exact), explain.Of(f.Shown)}
+		return
+	case framing.ForceFigure:
+		into[at] = found{explain.Of(f.Exact), explain.Of(f.Shown)}
+		return
 	case framing.Order:
 		return
 	}

@@ -27,6 +27,8 @@ func TestZero(t *testing.T) {
 		framing.Order{}, framing.Shop{}, framing.Show{}, framing.Piece{}, framing.Art{}, framing.Plan{},
 		framing.PiecePlan{}, framing.FramePlan{}, framing.MatPlan{}, framing.LayerPlan{}, framing.DepthPlan{},
 		framing.Figure{}, framing.SizeFigure{}, framing.SidesFigure{}, framing.AngleFigure{}, framing.CornerFigure{},
+		framing.MassFigure{}, framing.ForceFigure{}, framing.CanvasPlan{}, framing.FloatPlan{}, framing.UnderPlan{}, framing.BevelPlan{},
+		framing.StackPlan{}, framing.MassPlan{}, framing.PartMass{}, framing.HangPlan{}, framing.MarkPlan{}, framing.LoadFigure{}, framing.PairFigure{},
 	} {
 		if text := marshal(t, v); !json.Valid(text) {
 			t.Errorf("%T{} writes %s", v, text)

@@ -14,6 +14,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/hang"
 )
 
 func main() {
@@ -82,11 +83,14 @@ type scheme struct{ comments map[string]string }
 var numbers = map[string][2]int64{
 	"version":  {1, framing.OrderVersion},
 	"quantity": {1, framing.MaxQuantity},
+	"hooks":    {1, 2},
+	"factor":   {1, hang.MaxFactor},
 }
 
 // of returns the schema of a value of type t that stands in the field name.
 func (s scheme) of(t reflect.Type, name string) object {
-	if t == reflect.TypeFor[measure.Length]() {
+	switch t {
+	case reflect.TypeFor[measure.Length](), reflect.TypeFor[measure.Angle](), reflect.TypeFor[measure.Mass](), reflect.TypeFor[measure.Force]():
 		return object{{"type", "string"}, {"minLength", 1}, {"maxLength", 100}}
 	}
 	if t == reflect.TypeFor[explain.Ratio]() {
@@ -98,6 +102,8 @@ func (s scheme) of(t reflect.Type, name string) object {
 	switch t.Kind() {
 	case reflect.Struct:
 		return s.ofStruct(t)
+	case reflect.Array:
+		return object{{"type", "array"}, {"maxItems", t.Len()}, {"items", s.of(t.Elem(), name)}}
 	case reflect.Slice:
 		return object{{"type", "array"}, {"minItems", 1}, {"maxItems", framing.MaxPieces}, {"items", s.of(t.Elem(), name)}}
 	case reflect.String:
