@@ -1,25 +1,49 @@
 package ticket
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
+// canvas writes what to cut for a canvas that is to be stretched.
+func (t *writer) canvas(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
+	c := &p.Canvas
+	t.row("canvas to cut", t.size(c.Cut), pieces(p.Quantity))
+	t.row("", "turned round the back ", t.given(order.Art.Stretch.Turn), " each side", t.usual(at+"/turn"))
+	t.row("bars", strconv.Itoa(2*p.Quantity), " of ", c.Bars.Width.Text(), ", ", strconv.Itoa(2*p.Quantity), " of ", c.Bars.Height.Text(),
+		", ", t.given(order.Art.Thickness), " deep")
+	t.row("united inches", c.United.Text(), " of the bars")
+}
+
 // mat writes the cuts of a mat in the order of work: the board, the line on
-// its back, the window.
+// its back, the window; then the boards under it.
 func (t *writer) mat(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	m := &p.Mat
 	t.row("blank", t.size(m.Blank), pieces(p.Quantity))
 	t.row("window", t.size(m.Window), pieces(p.Quantity))
 	t.row("on the back, from", "the left ", m.Back.Left.Text(), ", the top ", m.Back.Top.Text())
+	t.row("bevel", order.Mat.Bevel.String(), " from the face", t.usual(at+"/bevel"), "; shows ", m.Bevel.Run.Text())
 	t.borders("borders as cut", m.Cut)
 	t.borders("borders as seen", m.Visible)
 	t.row("once seated", "top ", m.Seated.Top.Text(), ", bottom ", m.Seated.Bottom.Text())
 	t.row(coverLabel(m.Covered.Width.Shown), t.coveredText(m), t.usual(at+"/window/each_side"))
+	for k, u := range m.Under {
+		b, under := order.Mat.Under[k], (at + "/under").Index(k)
+		t.sheet.under(clean("Under it", title(b.Name), ", ", t.thick(b.Thickness), " thick", t.usual(under+"/thickness")))
+		t.row("blank", t.size(u.Blank), pieces(p.Quantity))
+		t.row("", "trimmed ", t.given(b.Trim), " each side", t.usual(under+"/trim"))
+		t.row("window", t.size(u.Window), pieces(p.Quantity))
+		t.row("reveal", t.one(u.Reveal), " line to line", t.usual(under+"/reveal"))
+		t.row("", u.Seen.Text(), " of it seen; bevel ", b.Bevel.String(), ", shows ", u.Bevel.Run.Text())
+		t.borders("from its own edge", u.Own)
+		t.borders("from the top mat's", u.FromTop)
+	}
 }
 
 // coverLabel names what Covered is: an overlap, or a gap.
@@ -71,22 +95,38 @@ func sides(s [4]string) string {
 	return "left " + left + ", right " + right + ", top " + top + ", bottom " + bottom
 }
 
-// rails writes what to cut of the molding.
-func (t *writer) rails(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
-	f := &p.Frame
-	t.row("molding", "face ", t.given(order.Frame.Face), ", lip ", t.given(order.Frame.Lip),
-		", rabbet ", t.rabbetDepth(order.Frame.Rabbet))
-	t.row("allowance", t.given(order.Frame.Allowance), " total", t.usual(at+"/allowance"))
-	t.rail("top and bottom", f.Horizontal, 2*p.Quantity)
-	t.rail("sides", f.Vertical, 2*p.Quantity)
-	t.row("both ends", f.Horizontal.Saw.Text(), " on the saw's scale, from square; ",
-		f.Horizontal.Edge.Text(), " to the edge")
+// rails writes what to cut of a molding, or how a frame that is there measures.
+func (t *writer) rails(p *framing.PiecePlan, f framing.FramePlan, order molding.Frame, at explain.Path) {
+	t.row("molding", "face ", t.given(order.Face), ", lip ", t.given(order.Lip),
+		", rabbet ", t.rabbetDepth(order.Rabbet))
+	if order.Kind == molding.Floater {
+		t.row("floater", "gap ", t.given(order.Gap), " each side", t.usual(at+"/gap"))
+	} else {
+		t.row("allowance", t.given(order.Allowance), " total", t.usual(at+"/allowance"))
+	}
+	if order.Made == molding.ReadyMade {
+		t.row("ready-made", "nothing to cut: check that it measures as follows")
+		t.row("rails", f.Horizontal.LongPoint.Text(), " and ", f.Vertical.LongPoint.Text(), ", long point to long point")
+	} else {
+		t.rail("top and bottom", f.Horizontal, 2*p.Quantity)
+		t.rail("sides", f.Vertical, 2*p.Quantity)
+		t.row("both ends", f.Horizontal.Saw.Text(), " on the saw's scale, from square; ",
+			f.Horizontal.Edge.Text(), " to the edge")
+	}
+	if order.Made == molding.ToSpace {
+		t.row("", "the outside is fixed: no rail longer than shown")
+	}
 	t.row("opening", t.size(f.Opening))
 	t.row("sight size", t.size(f.Sight))
 	t.row("outside", t.size(f.Outside))
-	t.row("in the rails", t.run(f.Footage.Shown), " a frame, without kerfs and waste")
-	if p.Quantity > 1 {
-		t.row("", t.run(measure.Length(p.Quantity)*f.Footage.Shown), " for all ", strconv.Itoa(p.Quantity))
+	if order.Made != molding.ReadyMade {
+		t.row("in the rails", t.run(f.Footage.Shown), " a frame, without kerfs and waste")
+		if p.Quantity > 1 {
+			t.row("", t.run(measure.Length(p.Quantity)*f.Footage.Shown), " for all ", strconv.Itoa(p.Quantity))
+		}
+	}
+	if (f.DustCover != framing.SizeFigure{}) {
+		t.row("dust cover", t.size(f.DustCover), pieces(p.Quantity))
 	}
 }
 
@@ -112,10 +152,13 @@ func (t *writer) rabbetDepth(l measure.Length) string {
 	return t.given(l)
 }
 
-// rabbet writes the parts that lie in the rabbet, from the front.
-func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
+// rabbet writes the parts that lie in the rabbet of one frame, from the front.
+func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, frame molding.Frame, in framing.LayerPart, d framing.DepthPlan, at explain.Path) {
 	for _, l := range p.Layers {
-		t.row(string(l.Part), t.size(l.Size), made(l))
+		if l.In != in {
+			continue
+		}
+		t.row(word(string(l.Part)), t.size(l.Size), made(l))
 		t.row("", lies("play ", "too large by ", l.Play), holds(l))
 		if l.Part == framing.ArtLayer && order.Art.Varies != (measure.Size{}) {
 			t.row("", "the play where it is largest, the hold where it is smallest")
@@ -124,24 +167,66 @@ func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, at explain.P
 			t.row("", of, t.usual((at + "/" + explain.Path(l.Part) + "/thickness")))
 		}
 	}
-	t.depth(&p.Depth, order)
+	if s := order.Spacer; !s.IsZero() && slices.ContainsFunc(d.Stack, func(p framing.StackPlan) bool { return p.Part == framing.SpacerLayer }) {
+		t.row("spacer", t.given(s.Width), " wide, ", t.given(s.Depth), " deep", t.usual(at+"/spacer/depth"), ", behind the ", string(s.Under), title(s.Name))
+	}
+	if f := p.Float; f != (framing.FloatPlan{}) && frame.Kind == molding.Floater {
+		t.row("gap each side", f.Least.Text())
+		if f.Most != f.Least {
+			t.row("", f.Most.Text(), " where the art is smallest")
+		}
+	}
+	t.depth(d, order, frame)
 }
 
 // depth writes how thick everything is together and what that leaves.
-func (t *writer) depth(d *framing.DepthPlan, order *framing.Piece) {
+func (t *writer) depth(d framing.DepthPlan, order *framing.Piece, frame molding.Frame) {
+	var parts []string
+	for _, s := range d.Stack {
+		name := word(string(s.Part))
+		if s.Part == framing.PackageLayer {
+			name = "proud of the liner"
+		}
+		parts = append(parts, name+" "+t.thick(s.Thickness.Exact))
+	}
+	t.row("in the depth", strings.Join(parts, ", "))
 	if order.Art.Kind != framing.Paper && order.Art.Thickness == 0 {
 		t.row("package", t.one(d.Package), " and the art, whose thickness is not given")
 		return
 	}
 	t.row("package", t.one(d.Package), " thick")
 	switch {
-	case order.Frame.Rabbet == 0:
+	case frame.Rabbet == 0:
 	case d.Clear.Shown < 0:
 		t.row("stands proud", t.given(-d.Clear.Shown))
+	case frame.Kind == molding.Floater:
+		t.row("stands back", t.one(d.Clear), " behind the front")
 	default:
 		t.row("clear behind it", t.one(d.Clear))
 	}
-	t.row("rabbet wanted", t.one(d.Wanted), " or more")
+	if frame.Kind != molding.Floater {
+		t.row("rabbet wanted", t.one(d.Wanted), " or more")
+	}
+}
+
+// mass writes what the parts weigh.
+func (t *writer) mass(p *framing.PiecePlan) {
+	var parts, unknown []string
+	for _, m := range p.Mass.Parts {
+		text := word(string(m.Part)) + " " + m.Mass.Text()
+		if m.Uncertain {
+			text += " (about)"
+		}
+		parts = append(parts, text)
+	}
+	for _, u := range p.Mass.Unknown {
+		unknown = append(unknown, word(string(u)))
+	}
+	t.row("one piece", p.Mass.Total.Text(), "; at most ", p.Mass.Heaviest.Text())
+	if len(unknown) > 0 {
+		t.row("", "and what is not known: ", strings.Join(unknown, ", "))
+	}
+	t.row("", strings.Join(parts, ", "))
 }
 
 // holds says how far the lip covers a part that goes in.
@@ -180,7 +265,7 @@ func made(l framing.LayerPlan) string {
 	switch {
 	case l.CutToFit:
 		return "  cut"
-	case l.Part == framing.ArtLayer:
+	case l.Part == framing.ArtLayer, l.Part == framing.LinerLayer:
 		return ""
 	}
 	return "  as given"

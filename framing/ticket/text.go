@@ -3,8 +3,6 @@ package ticket
 import (
 	"slices"
 	"strconv"
-	"strings"
-	"unicode"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -19,8 +17,11 @@ type Options struct {
 
 // Text returns the ticket of a plan as plain text, lines of at most 80
 // characters but for names and workings. The same plan gives the same bytes.
-func Text(p framing.Plan, o Options) string {
-	t := writer{plan: p}
+func Text(p framing.Plan, o Options) string { return write(p, o, &plain{}) }
+
+// write writes the ticket of a plan on a sheet.
+func write(p framing.Plan, o Options, on sheet) string {
+	t := writer{plan: p, sheet: on}
 	t.format, _ = p.Order.Show.Format() // figures of a plan without a format are exact
 	t.head()
 	for i := range p.Pieces {
@@ -36,88 +37,41 @@ func Text(p framing.Plan, o Options) string {
 	if o.Working {
 		t.defaults()
 	}
-	return t.b.String()
+	return t.sheet.end()
 }
 
 // A writer writes one ticket.
 type writer struct {
 	plan   framing.Plan
 	format measure.Format
-	b      strings.Builder
+	sheet  sheet
 }
 
-// line writes words, joined as they are. What could break the line or drive a
-// terminal is left out: an order with problems can hold anything.
-func (t *writer) line(words ...string) {
-	for _, w := range words {
-		t.b.WriteString(strings.Map(printable, w))
-	}
-	t.b.WriteByte('\n')
-}
+// row writes a name and what stands beside it.
+func (t *writer) row(label string, words ...string) { t.sheet.row(clean(label), clean(words...)) }
 
-func printable(r rune) rune {
-	if unicode.IsPrint(r) {
-		return r
-	}
-	return -1
-}
-
-// How wide the columns of names and of shown values are.
-const (
-	labelWidth = 20
-	valueWidth = 22
-)
-
-// lineWidth is how long a line may be, in characters.
-const lineWidth = 80
-
-// row writes a name and what stands beside it, indented. Text that is too long
-// goes on below, at the same indent.
-func (t *writer) row(label string, words ...string) {
-	const indent = 3
-	text := []rune(strings.Join(words, ""))
-	room := lineWidth - indent - labelWidth
-	for len(text) > room {
-		cut := room
-		for cut > 0 && text[cut] != ' ' {
-			cut--
-		}
-		if cut == 0 {
-			break // one long word
-		}
-		t.line("   ", pad(label, labelWidth), strings.TrimRight(string(text[:cut]), " "))
-		label, text = "", text[cut+1:]
-	}
-	t.line("   ", pad(label, labelWidth), string(text))
-}
-
-func pad(s string, width int) string {
-	if n := width - len([]rune(s)); n > 0 {
-		return s + strings.Repeat(" ", n)
-	}
-	return s + " "
-}
+// paragraph writes a text behind a mark.
+func (t *writer) paragraph(mark, text string) { t.sheet.paragraph(mark, clean(text)) }
 
 func (t *writer) head() {
 	o := t.plan.Order
-	t.line("WORK TICKET")
+	t.sheet.title("Work ticket")
 	if o.Job != "" {
-		t.line(pad("Job", 7), o.Job)
+		t.sheet.fact("Job", clean(o.Job))
 	}
 	if o.Date != "" {
-		t.line(pad("Date", 7), string(o.Date))
+		t.sheet.fact("Date", clean(string(o.Date)))
 	}
-	t.line(pad("Sizes", 7), "width x height as seen from the front, in ", t.units())
-	t.line(pad("", 7), "shown first, [exact behind it]")
+	t.sheet.fact("Sizes", clean("width x height as seen from the front, in ", t.units()))
+	t.sheet.fact("", "shown first, [exact behind it]")
 	if len(t.plan.Defaults) > 0 {
-		t.line(pad("", 7), "(usual): not given, so as the shop usually does")
+		t.sheet.fact("", "(usual): not given, so as the shop usually does")
 	}
 	for _, n := range t.plan.Notes {
 		t.note("* ", n)
 	}
 	if len(t.plan.Problems) > 0 {
-		t.line()
-		t.line("NOT TO BE CUT FROM: the order has problems")
+		t.sheet.heading("NOT TO BE CUT FROM: the order has problems")
 		for _, p := range t.plan.Problems {
 			p.Path, _ = p.Path.After("/order")
 			t.paragraph("! ", t.subject("/order"+p.Path)+p.Explanation())
@@ -141,10 +95,9 @@ func (t *writer) units() string {
 
 func (t *writer) piece(i int) {
 	p, order := &t.plan.Pieces[i], &t.plan.Order.Pieces[i]
-	t.line()
-	t.line("PIECE ", strconv.Itoa(i+1), " of ", strconv.Itoa(len(t.plan.Pieces)), title(p.Name), times(p.Quantity))
+	t.sheet.piece(i, clean(strconv.Itoa(i+1), " of ", strconv.Itoa(len(t.plan.Pieces)), title(p.Name), times(p.Quantity)))
 	if !p.Worked {
-		t.line("   not worked out: the order has problems here")
+		t.sheet.item("not worked out: the order has problems here")
 		return
 	}
 	t.row(string(order.Art.Kind), t.given(order.Art.Width), " x ", t.given(order.Art.Height))
@@ -154,21 +107,44 @@ func (t *writer) piece(i int) {
 	t.notes(p.Notes, explain.Warning, "! ")
 	t.notes(p.Notes, explain.Advice, "* ")
 
+	t.sections(p, order, t.order(i))
+}
+
+// sections writes a piece in the order of work.
+func (t *writer) sections(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	n := 0
 	section := func(name string) {
 		n++
-		t.line()
-		t.line(strconv.Itoa(n), "  ", name)
+		t.sheet.section(n, clean(name))
 	}
-	if p.Mat != (framing.MatPlan{}) {
-		at := t.order(i) + "/mat"
-		section("Mat" + title(order.Mat.Name) + ", " + t.thick(order.Mat.Thickness) + " thick" + t.usual(at+"/thickness"))
-		t.mat(p, order, at)
+	if (p.Canvas != framing.CanvasPlan{}) {
+		section("Canvas" + times(p.Quantity))
+		t.canvas(p, order, at+"/art/stretch")
+	}
+	if !p.Mat.IsZero() {
+		section("Mat" + title(order.Mat.Name) + ", " + t.thick(order.Mat.Thickness) + " thick" + t.usual(at+"/mat/thickness"))
+		t.mat(p, order, at+"/mat")
+	}
+	if !p.Liner.IsZero() {
+		section("Liner" + title(order.Liner.Molding))
+		t.rails(p, p.Liner, order.Liner, at+"/liner")
+		section("In the liner, from the front" + times(p.Quantity))
+		t.rabbet(p, order, order.Liner, framing.LinerLayer, p.Depth, at)
 	}
 	section("Rails" + title(order.Frame.Molding))
-	t.rails(p, order, t.order(i)+"/frame")
+	t.rails(p, p.Frame, order.Frame, at+"/frame")
+	depth := p.Depth
+	if !p.Liner.IsZero() {
+		depth = p.LinerDepth
+	}
 	section("Rabbet, from the front" + times(p.Quantity))
-	t.rabbet(p, order, t.order(i))
+	t.rabbet(p, order, order.Frame, framing.FrameLayer, depth, at)
+	section("Weight")
+	t.mass(p)
+	if !p.Hang.IsZero() {
+		section("Hanging" + times(p.Quantity))
+		t.hang(p, order, at+"/hang")
+	}
 }
 
 // order is where piece i stands in the plan's order.
@@ -191,8 +167,7 @@ func (t *writer) cautions() {
 				continue
 			}
 			if len(said) == 0 {
-				t.line()
-				t.line("MIND")
+				t.sheet.heading("MIND")
 			}
 			said = append(said, n)
 			t.paragraph("", t.says(n))
@@ -255,7 +230,7 @@ func (t *writer) notes(notes []explain.Note, level explain.Level, mark string) {
 			continue
 		}
 		if first {
-			t.line()
+			t.sheet.gap()
 			first = false
 		}
 		t.note(mark, n)
@@ -278,23 +253,4 @@ func (t *writer) note(mark string, n explain.Note) {
 		text += "."
 	}
 	t.paragraph(mark, text)
-}
-
-// paragraph writes text in lines of at most 80 characters behind a mark.
-func (t *writer) paragraph(mark, text string) {
-	indent := "   " + strings.Repeat(" ", len(mark))
-	line := "   " + mark
-	empty := true
-	for _, word := range strings.Fields(text) {
-		if !empty && len([]rune(line))+1+len([]rune(word)) > lineWidth {
-			t.line(line)
-			line, empty = indent, true
-		}
-		if !empty {
-			line += " "
-		}
-		line += word
-		empty = false
-	}
-	t.line(line)
 }

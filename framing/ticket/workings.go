@@ -13,8 +13,7 @@ func (t *writer) workings(i int) {
 	if len(figures) == 0 {
 		return
 	}
-	t.line()
-	t.line("Workings, exact; below with ~ as shown")
+	t.sheet.heading("Workings, exact; below with ~ as shown")
 	root := explain.Path("/pieces").Index(i)
 	for _, path := range figures {
 		w, ok := t.plan.Explain(path)
@@ -34,10 +33,9 @@ func (t *writer) defaults() {
 	if len(t.plan.Defaults) == 0 {
 		return
 	}
-	t.line()
-	t.line("Not given, so as the shop usually does")
+	t.sheet.heading("Not given, so as the shop usually does")
 	for _, path := range t.plan.Defaults {
 		field, _ := path.After("/order")
-		t.line("   ", strings.ReplaceAll(strings.TrimPrefix(string(field), "/"), "/", " "))
+		t.sheet.item(clean(strings.ReplaceAll(strings.TrimPrefix(string(field), "/"), "/", " ")))
 	}
 }

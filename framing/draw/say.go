@@ -1,0 +1,37 @@
+package draw
+
+import "strings"
+
+// say makes the title and the description, to be listened to.
+func (s *sheet) say(view string, sentences ...string) {
+	name := clean(s.piece.Name)
+	if name == "" {
+		name = "The piece"
+	}
+	s.title = name + ", " + view
+	s.desc = strings.Join(sentences, " ")
+}
+
+func by(a, b string) string { return a + " by " + b }
+
+// sayFront tells what the front shows.
+func (s *sheet) sayFront() {
+	f, m, art := s.piece.Frame, &s.piece.Mat, s.order.Art
+	list := make([]string, 0, 8)
+	list = append(list,
+		"The frame is "+by(f.Outside.Width.Spoken(), f.Outside.Height.Spoken())+" outside, width by height;",
+		by(f.Sight.Width.Spoken(), f.Sight.Height.Spoken())+" of what is in it is seen.",
+		"The "+string(art.Kind)+" is "+by(s.given("", art.Width).spoken, s.given("", art.Height).spoken)+".")
+	if !m.IsZero() {
+		list = append(list,
+			"The mat's window is "+by(m.Window.Width.Spoken(), m.Window.Height.Spoken())+";",
+			"its borders are seen "+m.Visible.Left.Spoken()+" at the left, "+m.Visible.Right.Spoken()+" at the right, "+
+				m.Visible.Top.Spoken()+" at the top and "+m.Visible.Bottom.Spoken()+" at the bottom.")
+	}
+	for i := range s.piece.Layers {
+		if l := &s.piece.Layers[i]; s.bad(l) {
+			list = append(list, "The "+partWord(l.Part)+" does not fit.")
+		}
+	}
+	s.say("seen from the front", list...)
+}
