@@ -6,6 +6,12 @@ export FAIRMITER_CI=1 # a test must not skip what the machine lacks
 STATICCHECK=honnef.co/go/tools/cmd/staticcheck@v0.8.2
 APIDIFF=golang.org/x/exp/cmd/apidiff@v0.0.0-20261113113407-e3970619a1a4
 AJV=(ajv@8.20.0 fast-deep-equal@3.1.3 fast-uri@3.1.9 json-schema-traverse@1.0.0 require-from-string@2.0.2)
+AXE_CORE=axe-core@4.14.1
+
+# What is kept between runs, outside the tree; AXE is the script that looks for
+# what keeps people out of a page.
+CACHE=${XDG_CACHE_HOME:-$HOME/.cache}/fairmiter-ci/${AXE_CORE/@/-}
+export AXE=$CACHE/node_modules/axe-core/axe.min.js
 
 # The packages that a gate looks at. Only selftest narrows it, to be quick;
 # .ci/run clears it.

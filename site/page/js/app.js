@@ -1,0 +1,42 @@
+// Opens the page: the kept order or the sample, and the library in its worker.
+import {byId, setText} from "./dom.js";
+import {state, changed} from "./state.js";
+import {kept} from "./keep.js";
+import {sample} from "./sample.js";
+import {start} from "./engine.js";
+import {learn, problem} from "./words.js";
+import * as schema from "./schema.js";
+import * as steps from "./steps.js";
+import * as work from "./work.js";
+import * as stage from "./stage.js";
+import * as sheet from "./sheet.js";
+import * as pad from "./pad.js";
+import * as working from "./working.js";
+import * as cut from "./cut.js";
+import * as hang from "./hang.js";
+import * as ticket from "./ticket.js";
+import * as bar from "./bar.js";
+import * as notes from "./notes.js";
+
+const fault = error => {
+	setText(byId("told-seen"), "The page could not work this out. Load it again; your order is kept. " + (error?.message ?? ""));
+};
+
+async function begin() {
+	const hello = start();
+	const [first] = await Promise.all([kept() ?? sample(), schema.load()]);
+	state.order = first;
+	steps.begin();
+	for (const room of [bar, stage, sheet, pad, working, cut, hang, ticket]) room.begin();
+	notes.announce();
+	work.begin(fault);
+	const reply = await hello;
+	if (reply.problems) return fault(new Error(reply.problems.map(problem).join(" ")));
+	learn(reply.data.english);
+	await work.refresh();
+	changed("open");
+	document.body.dataset.ready = "yes";
+	if ("serviceWorker" in navigator && isSecureContext) navigator.serviceWorker.register("sw.js").catch(() => { /* a frame that may not keep things works all the same */ });
+}
+
+begin().catch(fault);

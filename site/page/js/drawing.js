@@ -1,0 +1,60 @@
+// Drawings: SVG text of the library put into the page, made to be tapped.
+import {setClass} from "./dom.js";
+
+const parser = new DOMParser();
+
+/** show puts a drawing into a box where it is another than before. */
+export function show(box, svg, quiet) {
+	if (!svg || box.drawn === svg) return false;
+	box.drawn = svg;
+	const root = parser.parseFromString(svg, "image/svg+xml").documentElement;
+	if (root.nodeName !== "svg") return false;
+	const focus = box.contains(document.activeElement) ? document.activeElement.id : "";
+	const node = document.importNode(root, true);
+	node.removeAttribute("font-family"); // the page's own
+	if (quiet) hush(node);
+	const before = box.querySelector("svg");
+	if (before) before.replaceWith(node);
+	else box.append(node);
+	if (focus) document.getElementById(focus)?.focus({preventScroll: true});
+	relight(box);
+	return true;
+}
+
+/** hush makes a drawing a mere picture: nothing in it can be reached. */
+function hush(node) {
+	for (const e of [node, ...node.querySelectorAll("[id], [tabindex], [role]")])
+		for (const name of ["id", "tabindex", "role", "aria-label", "aria-labelledby"]) e.removeAttribute(name);
+	node.querySelectorAll("title, desc").forEach(e => e.remove());
+}
+
+let lit = [];
+
+function relight(box) {
+	const names = lit.flatMap(path => path.match(/^\/order\/pieces\/\d+\/(mat\/under\/\d|[a-z]+)/)?.[1] ?? []);
+	for (const e of box.querySelectorAll("[data-path]")) setClass(e, "lit", lit.includes(e.dataset.path));
+	const found = box.querySelector("[data-path].lit");
+	for (const e of box.querySelectorAll("[data-part]")) setClass(e, "lit", !found && names.includes(e.dataset.part));
+}
+
+/** light lights what stands at some paths of the plan, and nothing else. */
+export function light(paths) {
+	lit = paths;
+	document.querySelectorAll(".drawing-box").forEach(relight);
+}
+
+/** onTap tells which number or part of a drawing was tapped, or chosen by key. */
+export function onTap(box, tap) {
+	const chosen = e => {
+		const number = e.target.closest?.("[data-path]"), part = e.target.closest?.("[data-part]");
+		if (number) tap({path: number.dataset.path});
+		else if (part) tap({part: part.dataset.part});
+	};
+	box.addEventListener("click", chosen);
+	box.addEventListener("keydown", e => {
+		if ((e.key === "Enter" || e.key === " ") && e.target.closest("svg")) {
+			e.preventDefault();
+			chosen(e);
+		}
+	});
+}

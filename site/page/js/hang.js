@@ -1,0 +1,45 @@
+// The wall: where the hooks go, and what they have to carry.
+import {el, byId, fill, button} from "./dom.js";
+import {state, onChange, here, worked, piecePlan, given, text} from "./state.js";
+import {step} from "./steps.js";
+import {set} from "./pointer.js";
+import {figure} from "./figure.js";
+import {notesOf, element, signature} from "./notes.js";
+import {label, sentence} from "./words.js";
+import {openPart} from "./sheet.js";
+
+const line = (name, ...figures) => figures.some(Boolean) ? el("div", {class: "fact"}, el("dt", {text: sentence(name)}), el("dd", {}, ...figures)) : null;
+
+function marks() {
+	const list = piecePlan().hang.marks;
+	return list.flatMap((mark, i) => {
+		const at = here(`/hang/marks/${i}`), name = list.length === 1 ? "The hook" : i === 0 ? "Left hook" : "Right hook";
+		return [el("div", {class: "nail"}, el("h3", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), " from the middle of the piece"))];
+	});
+}
+
+function loads() {
+	const load = (key, name) => worked(here(`/hang/${key}/heaviest`)) && line(name, figure(here(`/hang/${key}/heaviest`)));
+	return [
+		line("hangers below the frame's top", figure(here("/hang/below/left")), worked(here("/hang/below/right"))?.text !== worked(here("/hang/below/left"))?.text && figure(here("/hang/below/right"))),
+		line("between the hangers", figure(here("/hang/span"))), line("wire to cut", figure(here("/hang/wire"))), line("top of the wire below the frame's top", figure(here("/hang/wire_top"))),
+		load("hook", "each hook carries at most"), load("hanger", "each hanger carries at most"), load("tension", "the wire carries at most"), line("weight at most", figure(here("/mass/heaviest"))),
+	].filter(Boolean);
+}
+
+function content() {
+	if (given(here("/hang")) === undefined) return [el("p", {class: "lead", text: "How this piece hangs is not decided yet."}), button("Hang it", () => step({order: set(state.order, here("/hang"), {})}), {class: "strong"})];
+	if (!piecePlan()?.hang) return [el("p", {class: "lead", text: "Something in the order cannot be read yet."})];
+	return [el("div", {class: "nails"}, ...marks()), el("dl", {class: "facts"}, ...loads()),
+		button("Change how it hangs", () => step({view: "make", open: {part: "hang"}}), {class: "quiet"}), ...notesOf("hang").map(element)];
+}
+
+function update() {
+	byId("hang").hidden = state.view !== "hang";
+	if (state.view !== "hang" || !state.plan) return;
+	fill(byId("hang"), here() + JSON.stringify(piecePlan()?.hang ?? null) + signature(notesOf("hang")) + (given(here("/hang")) === undefined), content);
+}
+
+export function begin() {
+	onChange(what => { if (what !== "order") update(); });
+}

@@ -1,0 +1,80 @@
+// The parts of a piece in the order they are built: what each says of itself in
+// one sentence, and which of its settings most framers touch.
+import {here, text, given, worked, piecePlan} from "./state.js";
+import {choice} from "./words.js";
+
+const t = rest => text("/order" + here(rest));
+const chosen = rest => worked("/order" + here(rest));
+const word = rest => choice(here(rest), chosen(rest) ?? "");
+const by = (a, b) => `${t(a)} × ${t(b)}`;
+const list = (...texts) => texts.filter(Boolean).join(", ");
+const some = rest => chosen(rest) !== undefined && !/^0 /.test(chosen(rest)) && t(rest);
+
+function borders() {
+	const b = "/mat/borders";
+	if (chosen(b + "/by") === "board") return `on a board of ${by(b + "/board/width", b + "/board/height")}`;
+	const [left, right, top, bottom] = ["left", "right", "top", "bottom"].map(side => t(`${b}/${side}`));
+	const weighted = chosen(b + "/weight") !== "none";
+	const below = weighted ? text(here("/mat/visible/bottom")) : bottom;
+	if (left === right && left === top) return below === left ? `${left} all round` : `${left} all round, ${below} below`;
+	return left === right ? `${left} at the sides, ${top} above, ${below} below` : `${left} left, ${right} right, ${top} above, ${below} below`;
+}
+
+const frame = part => list(chosen(part + "/molding") || word(part + "/wood"), `face ${t(part + "/face")}`,
+	chosen(part + "/kind") === "floater" ? `floats with a gap of ${t(part + "/gap")}` : `lip ${t(part + "/lip")}`, some(part + "/rabbet") && `rabbet ${t(part + "/rabbet")}`);
+const sheet = part => `${chosen(part + "/name") || word(part + "/material")}, ${t(part + "/thickness")} thick`;
+
+const under = i => ({
+	key: `mat/under/${i}`, name: i ? "Third mat" : "Mat under it", add: i ? "Add a third mat" : "Add a window mat under it", on: i ? "mat/under/0" : "mat", fresh: {},
+	main: ["name", "reveal"], say: () => list(chosen(`/mat/under/${i}/name`), `${t(`/mat/under/${i}/reveal`)} shows`),
+});
+
+export const parts = [
+	{key: "art", name: "Picture", main: ["width", "height", "kind"], say: () => `${word("/art/kind")}, ${by("/art/width", "/art/height")}`},
+	{key: "mat", name: "Mat", add: "Add a mat", fresh: {}, skip: ["under"], main: ["name", "borders/left", "borders/right", "borders/top", "borders/bottom", "window/each_side"],
+		say: () => list(chosen("/mat/name") || `${t("/mat/thickness")} board`, borders())},
+	under(0), under(1),
+	{key: "glazing", name: "Glazing", add: "Put glazing in front", fresh: {}, main: ["material", "thickness"], say: () => `${chosen("/glazing/name") || word("/glazing/material")}, ${t("/glazing/thickness")} thick`},
+	{key: "spacer", name: "Spacer", add: "Add a spacer", fresh: {width: "1/4 in"}, main: ["width", "depth", "under"], say: () => `${t("/spacer/depth")} deep, ${t("/spacer/width")} wide, behind the ${word("/spacer/under")}`},
+	{key: "mount", name: "Mount", add: "Put a mount behind the art", fresh: {}, main: ["material", "thickness"], say: () => sheet("/mount")},
+	{key: "backing", name: "Backing", add: "Close it with a backing", fresh: {}, main: ["material", "thickness"], say: () => sheet("/backing")},
+	{key: "liner", name: "Liner", add: "Put a liner in", fresh: {face: "1 in", lip: "1/4 in"}, main: ["molding", "face", "lip", "height"], say: () => frame("/liner")},
+	{key: "frame", name: "Frame", main: ["molding", "face", "lip", "rabbet", "kind"], say: () => frame("/frame")},
+	{key: "hang", name: "Hanging", add: "Hang it", fresh: {}, main: ["by", "hooks", "center", "below"], say: () => hanging()},
+];
+
+function hanging() {
+	const way = word("/hang/by"), hooks = chosen("/hang/by") === "wire" ? ` over ${chosen("/hang/hooks") === 1 ? "one hook" : "two hooks"}` : "";
+	return `by ${way === "sawtooth" ? "a sawtooth" : way === "wire" ? "a wire" : way}${hooks}, middle ${t("/hang/center")} above the floor`;
+}
+
+/** whole are the settings of the order that no piece owns. */
+export const whole = [
+	{key: "", name: "Order", main: ["job", "date", "units"], only: ["job", "date", "units", "show"], say: () => list(worked("/order/job") || "no name yet", worked("/order/date"))},
+	{key: "shop", name: "Shop", main: ["allowance", "overlap", "border", "points"], say: () => `allowance ${text("/order/shop/allowance")}, mats lap over by ${text("/order/shop/overlap")}`},
+];
+
+/** pathOf is where a part stands in the order. */
+export const pathOf = part => whole.includes(part) ? (part.key && "/" + part.key) : here("/" + part.key);
+export const present = part => whole.includes(part) || given(pathOf(part)) !== undefined;
+export const find = key => parts.find(p => p.key === key) ?? whole.find(p => p.name === key);
+
+/** partOf is the key of the part that a path of the plan belongs to. */
+export function partOf(path) {
+	const rest = path.replace(/^(\/order)?\/pieces\/\d+\//, "");
+	if (rest === path) return path.startsWith("/order/shop") ? "Shop" : "Order";
+	const under = rest.match(/^mat\/under\/[01]/);
+	if (under) return under[0];
+	const [first, second] = rest.split("/");
+	const layer = first === "layers" ? piecePlan()?.layers?.[second]?.part : first === "mass" && second === "parts" ? piecePlan()?.mass?.parts?.[rest.split("/")[2]]?.part : first;
+	const owner = {under_mat: "mat/under/0", depth: "frame", liner_depth: "liner", canvas: "art", float: "frame", mass: "frame", package: "frame"}[layer] ?? layer;
+	return find(owner) ? owner : "frame";
+}
+
+/** sequence are the lengths of the order that the pad goes through. */
+export function sequence() {
+	const order = ["art/width", "art/height", "mat/borders/left", "mat/borders/right", "mat/borders/top", "mat/borders/bottom", "mat/under/0/reveal",
+		"mat/under/1/reveal", "liner/face", "liner/lip", "frame/face", "frame/lip", "frame/gap", "frame/rabbet", "hang/center", "hang/below"];
+	const floats = chosen("/frame/kind") === "floater";
+	return order.map(rest => "/" + rest).filter(rest => chosen(rest) !== undefined && (rest !== "/frame/gap" || floats) && !(floats && rest === "/frame/lip")).map(here);
+}

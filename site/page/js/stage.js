@@ -1,0 +1,51 @@
+// The piece, large, and its other sides as small pictures beside it.
+import {el, byId, setClass, setText, setAttr} from "./dom.js";
+import {state, onChange} from "./state.js";
+import {amend} from "./steps.js";
+import {drawings, refresh} from "./work.js";
+import {show, onTap} from "./drawing.js";
+import {openFigure} from "./working.js";
+import {openPart} from "./sheet.js";
+import {find, present} from "./parts.js";
+import {openPad} from "./pad.js";
+import {here} from "./state.js";
+
+const names = {front: "Front", section: "Section", back: "Back"};
+
+const opens = {wire: "hang", hanger: "hang", hook: "hang", dust_cover: "Shop"};
+
+function tapped({path, part}) {
+	if (path) return openFigure(path);
+	const key = opens[part] ?? part, known = find(key);
+	if (known && present(known)) state.view === "make" ? openPart(key) : openPad(here("/hang/center"));
+}
+
+function thumb(view) {
+	const box = el("span", {class: "drawing-box", "aria-hidden": "true"});
+	return el("button", {type: "button", class: "thumb", "data-view": view, "aria-label": `Show the ${view}`, onclick: () => {
+		const before = state.main;
+		amend({main: view});
+		byId(`thumb-${before}`)?.querySelector("button")?.focus({preventScroll: true});
+		refresh();
+	}}, box, el("span", {class: "caption", text: names[view]}));
+}
+
+function update() {
+	const main = byId("main-drawing"), view = state.view === "hang" ? "back" : state.main;
+	setAttr(byId("stage"), "data-view", view);
+	show(main, drawings[view]);
+	setClass(main, "stale", state.plan && !state.good);
+	for (const name of Object.keys(names)) {
+		const item = byId(`thumb-${name}`);
+		item.hidden = name === state.main || state.view !== "make";
+		show(item.querySelector(".drawing-box"), drawings[name], true);
+	}
+	const text = state.plan && !state.good ? "As it was before: something in the order cannot be read yet." : "";
+	setText(byId("stale"), text);
+}
+
+export function begin() {
+	for (const name of Object.keys(names)) byId(`thumb-${name}`).append(thumb(name));
+	onTap(byId("main-drawing"), tapped);
+	onChange(update);
+}

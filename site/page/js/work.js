@@ -1,0 +1,50 @@
+// Has the order worked out whenever it changes: first what is seen large, then,
+// when the framer pauses, the small pictures.
+import {ask} from "./engine.js";
+import {state, changed, onChange} from "./state.js";
+
+export const drawings = {}; // SVG text by view
+let later = 0, failed = () => {};
+
+const small = () => state.view === "make" ? ["front", "section", "back"].filter(v => v !== state.main) : [];
+const large = () => state.view === "hang" ? "back" : state.main;
+
+function paper() {
+	const box = document.getElementById("stage").getBoundingClientRect();
+	return {width: Math.max(300, Math.round(box.width)), height: Math.max(300, Math.round(box.height))};
+}
+
+async function work(views) {
+	const order = state.order;
+	let reply;
+	try {
+		reply = await ask("work", {order, views, piece: state.piece, paper: paper(), interactive: true});
+	} catch (error) {
+		return failed(error);
+	}
+	if (!reply) return;
+	if (reply.problems) return failed(new Error(reply.problems.map(p => p.code).join(", ")));
+	if (order !== state.order) return;
+	const {plan, fields} = reply.data;
+	state.plan = plan;
+	state.fields = fields ?? {};
+	state.good = plan.pieces?.[state.piece]?.worked ?? false;
+	if (state.good) Object.assign(drawings, reply.data.drawings);
+	changed("plan");
+}
+
+export async function refresh() {
+	clearTimeout(later);
+	if (state.view !== "cut") later = setTimeout(() => small().length && work(small()), 160);
+	await work(state.view === "cut" ? [] : [large()]);
+}
+
+export function begin(onFault) {
+	failed = onFault;
+	onChange(what => { if (what === "order") refresh(); });
+	let width = 0;
+	new ResizeObserver(() => {
+		const now = paper().width;
+		if (Math.abs(now - width) > 24) { if (width) refresh(); width = now; }
+	}).observe(document.getElementById("stage"));
+}

@@ -1,0 +1,73 @@
+// How a figure came to be: a sentence whose terms can be touched and light up on
+// the drawing, and the way back from it.
+import {el, button, byId, fill, setClass} from "./dom.js";
+import {state, onChange, worked, text} from "./state.js";
+import {step, leave} from "./steps.js";
+import {ask} from "./engine.js";
+import {light} from "./drawing.js";
+import {label, say, sentence} from "./words.js";
+import {openPad} from "./pad.js";
+import {backwards} from "./backwards.js";
+
+/** openFigure opens what stands at a path of the plan: a pad, or a working. */
+export function openFigure(path) {
+	if (path.startsWith("/order/")) return openPad(path.slice(6));
+	const under = state.open?.part ? state.open : state.open?.under;
+	step({open: {figure: path, under}});
+}
+
+/** terms are those of a formula that stand somewhere, as they are written. */
+export function terms(expr, list = []) {
+	if (expr?.term?.key) list.push(expr.term);
+	expr?.args?.forEach(a => terms(a, list));
+	return list;
+}
+
+/** split cuts a sentence at its terms: texts, and terms with their text. */
+function split(line, list) {
+	const pieces = [];
+	let at = line.indexOf(" = ") + 3;
+	pieces.push(line.slice(0, at));
+	for (const term of list) {
+		const name = say(term.key), from = line.indexOf(name, at);
+		if (from < 0 || !term.path) continue;
+		const rest = line.slice(from + name.length), length = rest.search(/ [-+x/=] |[(),]|, |$/);
+		pieces.push(line.slice(at, from), {term, text: line.slice(from, from + name.length + Math.max(0, length))});
+		at = from + name.length + Math.max(0, length);
+	}
+	pieces.push(line.slice(at));
+	return pieces;
+}
+
+const touch = term => el("button", {type: "button", class: "term" + (term.term.path.startsWith("/order/") ? " given" : " worked"), text: term.text, "data-term": term.term.path,
+	onpointerenter: () => light([term.term.path]), onfocus: () => light([term.term.path]), onpointerleave: () => light([state.open?.figure]), onclick: () => openFigure(term.term.path)});
+
+const line = (text, list) => el("p", {class: "working num"}, ...split(text, list).map(p => typeof p === "string" ? p.replaceAll(" x ", " × ") : touch(p)));
+
+async function show() {
+	const path = state.open?.figure, box = byId("working");
+	box.hidden = !path;
+	setClass(document.body, "with-working", path);
+	if (!path) return;
+	if (worked(path) === undefined) return leave(true);
+	const reply = await ask("explain", {order: state.order, path});
+	if (!reply || state.open?.figure !== path) return;
+	const d = reply.data;
+	fill(box, path + (d ? d.text + d.rounding : "") + text(path), () => [
+		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(label(path)), el("span", {class: "num big", text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
+		...(d ? [line(d.text, terms(d.working.formula)), el("p", {class: "rounding num", text: "Shown: " + d.rounding.replaceAll(" x ", " × ")}), el("p", {class: "source", text: "Source: " + d.source})] : []),
+		backwards(path, d),
+	]);
+	light([path]);
+}
+
+export function begin() {
+	byId("working").addEventListener("keydown", e => { if (e.key === "Escape") leave(false); });
+	onChange(async what => {
+		if (what === "order") return;
+		const before = byId("working").hidden;
+		await show();
+		if (before && state.open?.figure) byId("working-name")?.focus({preventScroll: true});
+		if (!state.open?.figure && !state.open?.pad) light([]);
+	});
+}

@@ -1,0 +1,173 @@
+package main
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/draw"
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/framing/ticket"
+)
+
+// protocol is the version of the seam. It rises with every change that a page
+// written before would not understand.
+const protocol = 1
+
+// Codes of problems that only the seam has.
+const (
+	otherVersion explain.Code = "other_version"  // page and program do not belong together
+	noSuchFigure explain.Code = "no_such_figure" // a path that the plan has no figure at
+)
+
+// dispatch does one call.
+func dispatch(r request) (any, explain.Problems) {
+	switch r.Call {
+	case "hello":
+		return hello(r)
+	case "work":
+		return work(r)
+	case "explain":
+		return explainFigure(r)
+	case "solve":
+		return solve(r)
+	case "ticket":
+		return writeTicket(r)
+	case "":
+		return nil, one(explain.Problem{Code: explain.Missing, Path: "/call"})
+	}
+	return nil, notAChoice("/call", r.Call, "hello", "work", "explain", "solve", "ticket")
+}
+
+func notAChoice(at explain.Path, given string, choices ...string) explain.Problems {
+	return one(explain.Problem{Code: explain.NotAChoice, Path: at, Given: short(given), Accepted: strings.Join(choices, ", ")})
+}
+
+type helloData struct {
+	Protocol     int             `json:"protocol"`
+	OrderVersion int             `json:"order_version"`
+	PlanVersion  int             `json:"plan_version"`
+	English      []explain.Entry `json:"english"`
+	Sample       framing.Order   `json:"sample"`
+}
+
+// hello tells a page who answers. A page for another version is refused before
+// it misunderstands anything.
+func hello(r request) (any, explain.Problems) {
+	if r.Protocol != protocol {
+		return nil, one(explain.Problem{
+			Code: otherVersion, Path: "/protocol",
+			Given: explain.Of(r.Protocol).String(), Accepted: explain.Of(protocol).String(),
+		})
+	}
+	return helloData{protocol, framing.OrderVersion, framing.PlanVersion, explain.Table(), framing.Sample()}, nil
+}
+
+type workData struct {
+	Plan framing.Plan `json:"plan"`
+	// Fields are the quantities of the order as they are read, by their paths.
+	Fields   map[explain.Path]fieldData `json:"fields"`
+	Drawings map[draw.View]string       `json:"drawings,omitempty"` // SVG
+}
+
+type fieldData struct {
+	Text   string `json:"text"`
+	Spoken string `json:"spoken,omitzero"` // where it is another
+}
+
+func fieldsOf(plan framing.Plan, piece int) map[explain.Path]fieldData {
+	fields := make(map[explain.Path]fieldData)
+	for _, g := range plan.Givens(piece) {
+		data := fieldData{Text: g.Text}
+		if g.Spoken != g.Text {
+			data.Spoken = g.Spoken
+		}
+		fields[g.Path] = data
+	}
+	return fields
+}
+
+func work(r request) (any, explain.Problems) {
+	plan, problems := r.plan()
+	if problems != nil {
+		return nil, problems
+	}
+	data := workData{Plan: plan, Fields: fieldsOf(plan, r.Piece)}
+	for i, view := range r.Views {
+		if !slices.Contains(view.Choices(), string(view)) {
+			return nil, notAChoice(explain.Path("/views").Index(i), string(view), view.Choices()...)
+		}
+		if data.Drawings == nil {
+			data.Drawings = make(map[draw.View]string, len(view.Choices()))
+		}
+		if _, drawn := data.Drawings[view]; !drawn {
+			data.Drawings[view] = draw.SVG(plan, r.Piece, view, draw.Options{Width: r.Paper.Width, Height: r.Paper.Height, Interactive: r.Interactive})
+		}
+	}
+	return data, nil
+}
+
+type explainData struct {
+	Working explain.Working `json:"working"`
+	// Text is the working in one line, Rounding how the shown value follows,
+	// Source where the formula comes from.
+	Text     string `json:"text"`
+	Rounding string `json:"rounding"`
+	Source   string `json:"source"`
+}
+
+func explainFigure(r request) (any, explain.Problems) {
+	plan, problems := r.plan()
+	if problems != nil {
+		return nil, problems
+	}
+	working, ok := plan.Explain(r.Path)
+	if !ok {
+		return nil, one(explain.Problem{Code: noSuchFigure, Path: "/path", Given: short(string(r.Path))})
+	}
+	format := formatOf(plan)
+	return explainData{working, working.Text(format), string(working.AppendRounding(nil, format)), working.Source.String()}, nil
+}
+
+// formatOf is how the plan writes lengths. Where its order does not say so in
+// words we know, it writes them exactly.
+func formatOf(plan framing.Plan) measure.Format {
+	format, err := plan.Order.Show.Format()
+	if err != nil {
+		return measure.Format{}
+	}
+	return format
+}
+
+type ticketData struct {
+	Text string `json:"text"`
+}
+
+func writeTicket(r request) (any, explain.Problems) {
+	form := cmp.Or(r.Form, "text")
+	if form != "text" && form != "html" {
+		return nil, notAChoice("/form", r.Form, "text", "html")
+	}
+	plan, problems := r.plan()
+	if problems != nil {
+		return nil, problems
+	}
+	options := ticket.Options{Working: r.Working}
+	if form == "html" {
+		return ticketData{ticket.HTML(plan, options, pictures(plan))}, nil
+	}
+	return ticketData{ticket.Text(plan, options)}, nil
+}
+
+// pictures draws the pieces of a plan for its ticket.
+func pictures(plan framing.Plan) func(int) []ticket.Picture {
+	return func(piece int) []ticket.Picture {
+		var pictures []ticket.Picture
+		for _, view := range []draw.View{draw.Front, draw.Section} {
+			pictures = append(pictures, ticket.Picture{SVG: draw.SVG(plan, piece, view, draw.Options{})})
+		}
+		return pictures
+	}
+}

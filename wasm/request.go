@@ -1,0 +1,133 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"io"
+	"strconv"
+	"strings"
+
+	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/draw"
+	"github.com/fairmiter/fairmiter/framing/explain"
+)
+
+// maxRequest is the longest request: an order of the greatest length, each
+// character of it escaped, and room for what stands around it.
+const maxRequest = 2*framing.MaxOrderBytes + 4096
+
+// A request is what the page asks. Each call takes the fields it has a use for.
+type request struct {
+	// ID is what the reply repeats, so that a page can tell replies apart.
+	ID   int64  `json:"id"`
+	Call string `json:"call"`
+	// Protocol is the version of the seam that the page was written for.
+	Protocol int `json:"protocol"`
+	// Order is the order, Text the order as a file holds it.
+	Order json.RawMessage `json:"order"`
+	Text  *string         `json:"text"`
+	// Views are the drawings wanted of the piece, counted from 0. Paper is how
+	// large they are, Interactive whether one can tap their numbers and parts.
+	Views       []draw.View `json:"views"`
+	Piece       int         `json:"piece"`
+	Paper       paper       `json:"paper"`
+	Interactive bool        `json:"interactive"`
+	// Path is a figure of the plan.
+	Path explain.Path `json:"path"`
+	// Question is what Solve is asked.
+	Question json.RawMessage `json:"question"`
+	// Working asks for a ticket with workings, Form says as what.
+	Working bool   `json:"working"`
+	Form    string `json:"form"`
+}
+
+// paper is how large a drawing is, in CSS pixels.
+type paper struct {
+	Width  int `json:"width"`
+	Height int `json:"height"`
+}
+
+// read reads a request. What could be read of one with problems is returned
+// too, the ID above all.
+func read(data []byte) (request, explain.Problems) {
+	var r request
+	if len(data) > maxRequest {
+		return r, tooLarge(len(data))
+	}
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.DisallowUnknownFields()
+	if err := d.Decode(&r); err != nil {
+		return r, one(unread(err))
+	}
+	if rest := bytes.TrimLeft(data[d.InputOffset():], " \t\r\n"); len(rest) > 0 {
+		return r, one(explain.Problem{Code: explain.Trailing, Given: short(string(rest))})
+	}
+	return r, nil
+}
+
+// tooLarge is the problem of a request of so many bytes.
+func tooLarge(n int) explain.Problems {
+	return one(explain.Problem{Code: explain.TooLarge, Given: strconv.Itoa(n), Accepted: "0 to " + strconv.Itoa(maxRequest)})
+}
+
+// unread says why a request could not be read.
+func unread(err error) explain.Problem {
+	var wrong *json.UnmarshalTypeError
+	if errors.As(err, &wrong) {
+		var at explain.Path
+		if wrong.Field != "" {
+			for key := range strings.SplitSeq(wrong.Field, ".") {
+				at = at.Child(key)
+			}
+		}
+		return explain.Problem{Code: explain.WrongType, Path: at, Given: wrong.Value}
+	}
+	if quoted, ok := strings.CutPrefix(err.Error(), "json: unknown field "); ok {
+		key, err := strconv.Unquote(quoted)
+		if err != nil {
+			key = quoted
+		}
+		return explain.Problem{Code: explain.UnknownField, Path: explain.Path("").Child(short(key))}
+	}
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		return explain.Problem{Code: explain.NotJSON, Given: "unexpected end of JSON input"}
+	}
+	return explain.Problem{Code: explain.NotJSON, Given: short(err.Error())}
+}
+
+// reading reads the order of a request.
+func (r request) reading() (framing.Reading, explain.Problems) {
+	data := []byte(r.Order)
+	switch {
+	case r.Text != nil && data != nil:
+		return framing.Reading{}, one(explain.Problem{Code: explain.Duplicate, Path: "/text", Accepted: "order or text"})
+	case r.Text != nil:
+		data = []byte(*r.Text)
+	case data == nil:
+		return framing.Reading{}, one(explain.Problem{Code: explain.Missing, Path: "/order"})
+	}
+	return framing.NewReading(data), nil
+}
+
+// plan works the order of a request out. What is wrong with the order stands in
+// the plan.
+func (r request) plan() (framing.Plan, explain.Problems) {
+	reading, problems := r.reading()
+	if problems != nil {
+		return framing.Plan{}, problems
+	}
+	plan, _ := reading.Work()
+	return plan, nil
+}
+
+func one(p explain.Problem) explain.Problems { return explain.Problems{p} }
+
+// short cuts what a problem repeats of a request.
+func short(s string) string {
+	const most = 120
+	if len(s) <= most {
+		return s
+	}
+	return strings.ToValidUTF8(s[:most], "") + "..."
+}
