@@ -42,8 +42,11 @@ func (f Figure) Spoken() string {
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and
 // to say.
-func (f Figure) MarshalJSON() ([]byte, error) {
-	return marshalFigure(f.Exact.String(), f.Shown.String(), f.Text(), f.Spoken())
+func (f Figure) MarshalJSON() ([]byte, error) { return f.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (f Figure) AppendJSON(dst []byte) []byte {
+	return appendFigure(dst, f.Exact.String(), f.Shown.String(), f.Text(), f.Spoken())
 }
 
 // A SizeFigure is a width and a height.
@@ -97,8 +100,11 @@ func (a AngleFigure) Text() string { return trimUnit(a.Shown.String()) }
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and
 // to say.
-func (a AngleFigure) MarshalJSON() ([]byte, error) {
-	return marshalFigure(a.Exact.String(), a.Shown.String(), a.Text(), a.Text()+" degrees")
+func (a AngleFigure) MarshalJSON() ([]byte, error) { return a.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (a AngleFigure) AppendJSON(dst []byte) []byte {
+	return appendFigure(dst, a.Exact.String(), a.Shown.String(), a.Text(), a.Text()+" degrees")
 }
 
 // makers of figures for one way of showing.

@@ -19,8 +19,11 @@ func (m MassFigure) Text() string {
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and
 // to say.
-func (m MassFigure) MarshalJSON() ([]byte, error) {
-	return marshalFigure(m.Exact.String(), m.Shown.String(), m.Text(), string(measure.AppendSpokenMass(nil, m.Exact, m.inches)))
+func (m MassFigure) MarshalJSON() ([]byte, error) { return m.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (m MassFigure) AppendJSON(dst []byte) []byte {
+	return appendFigure(dst, m.Exact.String(), m.Shown.String(), m.Text(), string(measure.AppendSpokenMass(nil, m.Exact, m.inches)))
 }
 
 // A ForceFigure is a load of a plan: exact, and as it is shown, rounded up.
@@ -40,8 +43,11 @@ func (f ForceFigure) Text() string {
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and
 // to say.
-func (f ForceFigure) MarshalJSON() ([]byte, error) {
-	return marshalFigure(f.Exact.String(), f.Shown.String(), f.Text(), string(measure.AppendSpokenForce(nil, f.Exact, f.inches)))
+func (f ForceFigure) MarshalJSON() ([]byte, error) { return f.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (f ForceFigure) AppendJSON(dst []byte) []byte {
+	return appendFigure(dst, f.Exact.String(), f.Shown.String(), f.Text(), string(measure.AppendSpokenForce(nil, f.Exact, f.inches)))
 }
 
 // inches reports whether lengths are shown in inches; masses and loads are then

@@ -28,6 +28,7 @@ var rooms = [][]string{
 	{"framing/plane"},
 	{"framing/explain"},
 	{"framing/measure"},
+	{"framing/jsontext", "framing/natural"},
 }
 
 // others are the modules that an embedder is asked to take. Only tests compare
@@ -40,7 +41,7 @@ const compare = "github.com/google/go-cmp"
 // machine that a page does not have; uses are the same for single functions,
 // and those whose last bits differ between platforms.
 var (
-	heavy = []string{"text/template", "html/template", "regexp", "log/slog", "os", "net"}
+	heavy = []string{"encoding/json", "fmt", "html/template", "log/slog", "math/big", "net", "os", "regexp", "text/template", "time"}
 	uses  = []string{"time.Now", "time.Since", "time.Until", "math.Pow", "math.Exp", "math.Sin", "math.Cos", "math.Tan", "math.Atan", "math.Atan2", "math.Asin", "math.Acos", "math.Sincos", "math.Log"}
 )
 
@@ -96,6 +97,10 @@ func TestHouseIsHeld(t *testing.T) {
 		{"cgo", "mat/a.go", importing("C"), "mat may not import C"},
 		{"a heavy import", "mat/a.go", importing("regexp"), "may not import regexp"},
 		{"below a heavy import", "mat/a.go", importing("net/http"), "may not import net/http"},
+		{"another's JSON", "mat/a.go", importing("encoding/json"), "may not import encoding/json"},
+		{"a number of any size", "wasm/a.go", importing("math/big"), "wasm may not import math/big"},
+		{"ours instead", "mat/a.go", ours("framing/jsontext"), ""},
+		{"words for a maker", "framing/internal/x/a.go", importing("fmt"), ""},
 		{"a heavy import in a test", "mat/a_test.go", importing("regexp"), ""},
 		{"a heavy import in an example", "examples/x/a.go", importing("os"), ""},
 		{"a clock", "mat/a.go", head + "import \"time\"\nvar _ = time.Now()\n", "uses time.Now"},

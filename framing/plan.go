@@ -1,10 +1,10 @@
 package framing
 
 import (
-	"encoding/json"
 	"strings"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 )
 
 // PlanVersion is the version of the plans that this package writes.
@@ -232,14 +232,13 @@ type PartMass struct {
 	Uncertain bool `json:"uncertain,omitzero"`
 }
 
-// marshalFigure writes the four texts of a figure.
-func marshalFigure(exact, shown, text, spoken string) ([]byte, error) {
-	return json.Marshal(struct {
-		Exact  string `json:"exact"`
-		Shown  string `json:"shown"`
-		Text   string `json:"text"`
-		Spoken string `json:"spoken"`
-	}{exact, shown, text, spoken})
+// appendFigure writes the four texts of a figure.
+func appendFigure(dst []byte, exact, shown, text, spoken string) []byte {
+	dst = jsontext.AppendString(append(dst, `{"exact":`...), exact)
+	dst = jsontext.AppendString(append(dst, `,"shown":`...), shown)
+	dst = jsontext.AppendString(append(dst, `,"text":`...), text)
+	dst = jsontext.AppendString(append(dst, `,"spoken":`...), spoken)
+	return append(dst, '}')
 }
 
 // trimUnit drops the unit behind a canonical text.

@@ -1,10 +1,10 @@
 package framing
 
 import (
-	"encoding/json"
 	"reflect"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
@@ -106,13 +106,15 @@ type Try struct {
 
 // MarshalJSON writes both values exactly, and each as it is read, for a page that
 // formats no length itself.
-func (t Try) MarshalJSON() ([]byte, error) {
-	return json.Marshal(struct {
-		Value      explain.Value `json:"value"`
-		Text       string        `json:"text"`
-		Figure     explain.Value `json:"figure"`
-		FigureText string        `json:"figure_text"`
-	}{t.Value, t.read(t.Value), t.Figure, t.read(t.Figure)})
+func (t Try) MarshalJSON() ([]byte, error) { return t.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (t Try) AppendJSON(dst []byte) []byte {
+	dst = jsontext.AppendText(append(dst, `{"value":`...), t.Value)
+	dst = jsontext.AppendString(append(dst, `,"text":`...), t.Text())
+	dst = jsontext.AppendText(append(dst, `,"figure":`...), t.Figure)
+	dst = jsontext.AppendString(append(dst, `,"figure_text":`...), t.FigureText())
+	return append(dst, '}')
 }
 
 // Text returns the value of the field as it is read.

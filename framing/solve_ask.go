@@ -251,10 +251,14 @@ func (a *asked) moved(present, x int64) (to int64, exact bool) {
 // false where the order has problems then, or no such figure.
 func (a *asked) work(x int64) (figure, wanted int64, ok bool) {
 	a.set(x)
-	plan, err := Work(*a.order)
-	if err != nil {
+	if a.order.Check() != nil {
 		return 0, 0, false
 	}
+	format, _ := a.order.Show.Format() // checked just now
+	w := worker{&a.order.Pieces[0], a.order.Shop, format, placesOf(0)}
+	exact := w.exactly()
+	// The notes are left out: they cost the most, and are no figures.
+	plan := Plan{Pieces: []PiecePlan{w.assemble(exact, w.show(exact, format))}}
 	v := reflect.ValueOf(&plan).Elem()
 	if figure, ok = a.figure.read(v); !ok || a.given {
 		return figure, a.wanted, ok

@@ -26,16 +26,18 @@ func FreeFields(o Order, want explain.Path) []explain.Path {
 	if a.figure = a.figureAt(&c, questionRoot+"/want", want); !c.Clean(questionRoot) {
 		return nil
 	}
+	a.field = reflect.ValueOf(&cut.Pieces[0].Art.Width).Elem() // any, to see what is there now
+	before, _, ok := a.work(a.field.Int())
+	if !ok {
+		return nil
+	}
 	var free []explain.Path
 	root := reflect.ValueOf(a.order).Elem()
 	for _, part := range []explain.Path{"/pieces/0", "/shop"} {
 		r, _ := routeTo(root.Type(), part)
-		v, ok := r.field(root, true)
-		if !ok {
-			continue
-		}
+		v, _ := r.field(root, false)
 		walkFields(v, part, func(path explain.Path, v reflect.Value) {
-			if a.follows(v) {
+			if a.follows(v, before) {
 				rest, inPiece := path.After("/pieces/0")
 				if inPiece {
 					path = explain.Path("/pieces").Index(a.piece).Join(rest)
@@ -47,16 +49,11 @@ func FreeFields(o Order, want explain.Path) []explain.Path {
 	return slices.Clip(free)
 }
 
-// follows reports whether the figure changes with a field.
-func (a *asked) follows(field reflect.Value) bool {
+// follows reports whether the figure is another than before where a field is.
+func (a *asked) follows(field reflect.Value, before int64) bool {
+	present, by := field.Int(), nudge(field.Type())
 	a.field = field
-	present := field.Int()
 	defer field.SetInt(present)
-	before, _, ok := a.work(present)
-	if !ok {
-		return false
-	}
-	by := nudge(field.Type())
 	for _, x := range [...]int64{present + by, present - by} {
 		if after, _, ok := a.work(x); ok && after != before {
 			return true
@@ -97,6 +94,11 @@ func walkFields(v reflect.Value, at explain.Path, visit func(explain.Path, refle
 			}
 		}
 	case reflect.Slice, reflect.Array:
+		if v.Kind() == reflect.Slice { // the order that it was copied from has the same one
+			list := reflect.MakeSlice(v.Type(), v.Len(), v.Len())
+			reflect.Copy(list, v)
+			v.Set(list)
+		}
 		for i := range v.Len() {
 			walkFields(v.Index(i), at.Index(i), visit)
 		}

@@ -2,14 +2,12 @@ package framing
 
 import (
 	"bytes"
-	"encoding/json"
-	"errors"
-	"io"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 )
 
 // A node is one value of a JSON document, with everything that a decoder into
@@ -69,19 +67,16 @@ func grow(data []byte, c *explain.Checker) *node {
 		c.Add(explain.Problem{Code: explain.NotUTF8, At: explain.Place(string(data), i)})
 		return nil
 	}
-	d := json.NewDecoder(bytes.NewReader(data))
-	var document json.RawMessage
-	if err := d.Decode(&document); err != nil {
-		at := offsetOf(err, len(data))
-		c.Add(explain.Problem{Code: explain.NotJSON, Given: place(data, at) + err.Error(), At: explain.Place(string(data), at)})
+	start, end, fault := jsontext.Check(data)
+	if fault != nil {
+		at := fault.Offset
+		c.Add(explain.Problem{Code: explain.NotJSON, Given: place(data, at) + fault.Reason, At: explain.Place(string(data), at)})
 		return nil
 	}
-	end := int(d.InputOffset())
 	if rest := bytes.TrimLeft(data[end:], " \t\r\n"); len(rest) > 0 {
 		c.Add(explain.Problem{Code: explain.Trailing, Given: string(rest), At: explain.Place(string(data), len(data)-len(rest))})
 	}
-	g := grower{d: json.NewDecoder(bytes.NewReader(document)), data: document, c: c}
-	g.d.UseNumber()
+	g := grower{r: jsontext.NewReader(data[start:end]), c: c}
 	return g.value(nil, 0)
 }
 
@@ -91,15 +86,6 @@ func place(data []byte, at int) string {
 	line := bytes.Count(before, []byte("\n"))
 	column := utf8.RuneCount(before[bytes.LastIndexByte(before, '\n')+1:])
 	return "line " + strconv.Itoa(line+1) + ", column " + strconv.Itoa(column+1) + ": "
-}
-
-// offsetOf is where a decoder stopped.
-func offsetOf(err error, size int) int {
-	var syntax *json.SyntaxError
-	if errors.As(err, &syntax) {
-		return max(0, int(syntax.Offset)-1)
-	}
-	return size // io.EOF, io.ErrUnexpectedEOF
 }
 
 func invalidUTF8(data []byte) int {
@@ -149,8 +135,7 @@ func shortKey(key string) string {
 // A grower builds nodes from the tokens of a document that is known to be
 // JSON.
 type grower struct {
-	d    *json.Decoder
-	data []byte
+	r    *jsontext.Reader
 	c    *explain.Checker
 	told int // problems
 }
@@ -166,82 +151,50 @@ func (g *grower) tell(at *trail, p explain.Problem) {
 
 // value reads one value, which lies at the end of the trail at, depth levels down.
 func (g *grower) value(at *trail, depth int) *node {
-	start := g.d.InputOffset()
-	token := g.token()
-	switch t := token.(type) {
-	case json.Delim:
+	switch t := g.r.Next(); t.Kind {
+	case '[', '{':
 		if depth >= MaxDepth {
 			g.tell(at, explain.Problem{Code: explain.TooDeep, Accepted: count(0, MaxDepth)})
-			g.skip()
+			g.r.Skip(t)
 			return &node{kind: tooDeep}
 		}
-		if t == '[' {
+		if t.Kind == '[' {
 			return g.array(at, depth)
 		}
 		return g.object(at, depth)
-	case json.Number:
-		return &node{kind: jsonNumber, text: t.String()}
-	case string:
-		return g.str(at, t, start)
-	case bool:
+	case '0':
+		return &node{kind: jsonNumber, text: t.Text}
+	case '"':
+		return g.str(at, t)
+	case 't', 'f':
 		return &node{kind: jsonBool}
 	}
 	return &node{kind: jsonNull}
 }
 
-// token returns the next token. The document was found sound before, so there
-// is one.
-func (g *grower) token() json.Token {
-	token, err := g.d.Token()
-	if err != nil && !errors.Is(err, io.EOF) {
-		return nil
-	}
-	return token
-}
-
 func (g *grower) array(at *trail, depth int) *node {
 	n := &node{kind: jsonArray}
-	for g.d.More() {
+	for g.r.More() {
 		n.items = append(n.items, g.value(&trail{above: at, index: len(n.items), array: true}, depth+1))
 	}
-	g.token()
+	g.r.Next()
 	return n
 }
 
 func (g *grower) object(at *trail, depth int) *node {
 	n := &node{kind: jsonObject}
-	for g.d.More() {
-		key, _ := g.token().(string)
+	for g.r.More() {
+		key := g.r.Next().Text
 		n.members = append(n.members, member{key, g.value(&trail{above: at, key: key}, depth+1)})
 	}
-	g.token()
+	g.r.Next()
 	return n
 }
 
-// str keeps a string, unless an escape in it stood for no character: the
-// decoder then put a replacement character in its place. What was read of the
-// document since start holds the string as it was written.
-func (g *grower) str(at *trail, s string, start int64) *node {
-	if strings.ContainsRune(s, utf8.RuneError) && loneSurrogate(g.data[start:g.d.InputOffset()]) {
-		g.tell(at, explain.Problem{Code: explain.NotUTF8, Given: s, At: explain.Place(s, strings.IndexRune(s, utf8.RuneError))})
+// str keeps a string. An escape in it that stood for no character is a problem.
+func (g *grower) str(at *trail, t jsontext.Token) *node {
+	if t.Lone {
+		g.tell(at, explain.Problem{Code: explain.NotUTF8, Given: t.Text, At: explain.Place(t.Text, strings.IndexRune(t.Text, utf8.RuneError))})
 	}
-	return &node{kind: jsonString, text: s}
-}
-
-// skip passes over the rest of a value whose opening was read.
-func (g *grower) skip() {
-	for depth := 1; depth > 0; {
-		switch t := g.token().(type) {
-		case json.Delim:
-			if t == '[' || t == '{' {
-				depth++
-			} else {
-				depth--
-			}
-		case nil:
-			if !g.d.More() && g.d.InputOffset() >= int64(len(g.data)) {
-				return
-			}
-		}
-	}
+	return &node{kind: jsonString, text: t.Text}
 }

@@ -1,9 +1,8 @@
 package mat
 
 import (
-	"encoding/json"
-
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
@@ -61,7 +60,10 @@ func (u *UnderMats) All() []UnderMat { return u[:u.Count()] }
 func (u UnderMats) IsZero() bool { return u == UnderMats{} }
 
 // MarshalJSON writes the boards that are there as a list.
-func (u UnderMats) MarshalJSON() ([]byte, error) { return json.Marshal(u.All()) }
+func (u UnderMats) MarshalJSON() ([]byte, error) { return u.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (u UnderMats) AppendJSON(dst []byte) []byte { return jsontext.Append(dst, u.All()) }
 
 func (u *UnderMats) check(c *explain.Checker, at explain.Path) {
 	n := u.Count()

@@ -1,12 +1,10 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
-	"fmt"
 	"strconv"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 )
 
 // programFailed is the code of a fault of ours: later calls work.
@@ -21,7 +19,7 @@ func answerBy(do func(request) (any, explain.Problems), data []byte) (reply []by
 	var id int64
 	defer func() {
 		if fault := recover(); fault != nil {
-			reply = problemsReply(id, one(explain.Problem{Code: programFailed, Given: short(fmt.Sprint(fault))}))
+			reply = problemsReply(id, one(explain.Problem{Code: programFailed, Given: short(said(fault))}))
 		}
 	}()
 	r, problems := read(data)
@@ -43,14 +41,19 @@ func problemsReply(id int64, problems explain.Problems) []byte {
 // encode writes a reply. Nothing in it becomes HTML by itself, so < and > of a
 // drawing stay as they are.
 func encode(id int64, key string, value any) []byte {
-	var b bytes.Buffer
-	b.Grow(16 << 10) // a plan of one piece
-	b.WriteString(`{"id":` + strconv.FormatInt(id, 10) + `,"` + key + `":`)
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	if err := e.Encode(value); err != nil {
-		panic(err) // recovered by answerBy: the reply was of our making
+	dst := make([]byte, 0, 16<<10) // a plan of one piece
+	dst = strconv.AppendInt(append(dst, `{"id":`...), id, 10)
+	dst = append(append(append(dst, `,"`...), key...), `":`...)
+	return append(jsontext.Append(dst, value), '}')
+}
+
+// said is what a panic says.
+func said(fault any) string {
+	switch f := fault.(type) {
+	case error:
+		return f.Error()
+	case string:
+		return f
 	}
-	b.Bytes()[b.Len()-1] = '}' // where the encoder ended its line
-	return b.Bytes()
+	return "a fault of another kind"
 }

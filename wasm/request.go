@@ -2,15 +2,13 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
-	"errors"
-	"io"
 	"strconv"
 	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/draw"
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 )
 
 // maxRequest is the longest request: an order of the greatest length, each
@@ -20,32 +18,32 @@ const maxRequest = 2*framing.MaxOrderBytes + 4096
 // A request is what the page asks. Each call takes the fields it has a use for.
 type request struct {
 	// ID is what the reply repeats, so that a page can tell replies apart.
-	ID   int64  `json:"id"`
-	Call string `json:"call"`
+	ID   int64
+	Call string
 	// Protocol is the version of the seam that the page was written for.
-	Protocol int `json:"protocol"`
+	Protocol int
 	// Order is the order, Text the order as a file holds it.
-	Order json.RawMessage `json:"order"`
-	Text  *string         `json:"text"`
+	Order []byte
+	Text  *string
 	// Views are the drawings wanted of the piece, counted from 0. Paper is how
 	// large they are, Interactive whether one can tap their numbers and parts.
-	Views       []draw.View `json:"views"`
-	Piece       int         `json:"piece"`
-	Paper       paper       `json:"paper"`
-	Interactive bool        `json:"interactive"`
+	Views       []draw.View
+	Piece       int
+	Paper       paper
+	Interactive bool
 	// Path is a figure of the plan.
-	Path explain.Path `json:"path"`
+	Path explain.Path
 	// Question is what Solve is asked.
-	Question json.RawMessage `json:"question"`
+	Question []byte
 	// Working asks for a ticket with workings, Form says as what.
-	Working bool   `json:"working"`
-	Form    string `json:"form"`
+	Working bool
+	Form    string
 }
 
 // paper is how large a drawing is, in CSS pixels.
 type paper struct {
-	Width  int `json:"width"`
-	Height int `json:"height"`
+	Width  int
+	Height int
 }
 
 // read reads a request. What could be read of one with problems is returned
@@ -55,12 +53,19 @@ func read(data []byte) (request, explain.Problems) {
 	if len(data) > maxRequest {
 		return r, tooLarge(len(data))
 	}
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
-	if err := d.Decode(&r); err != nil {
-		return r, one(unread(err))
+	start, end, fault := jsontext.Check(data)
+	if fault != nil {
+		if fault.Offset == len(data) {
+			return r, one(explain.Problem{Code: explain.NotJSON, Given: "unexpected end of JSON input"})
+		}
+		return r, one(explain.Problem{Code: explain.NotJSON, Given: short(fault.Reason)})
 	}
-	if rest := bytes.TrimLeft(data[d.InputOffset():], " \t\r\n"); len(rest) > 0 {
+	f := fields{tokens: jsontext.NewReader(data[start:end])}
+	f.request(&r)
+	if f.problems != nil {
+		return r, f.problems
+	}
+	if rest := bytes.TrimLeft(data[end:], " \t\r\n"); len(rest) > 0 {
 		return r, one(explain.Problem{Code: explain.Trailing, Given: short(string(rest))})
 	}
 	return r, nil
@@ -69,31 +74,6 @@ func read(data []byte) (request, explain.Problems) {
 // tooLarge is the problem of a request of so many bytes.
 func tooLarge(n int) explain.Problems {
 	return one(explain.Problem{Code: explain.TooLarge, Given: strconv.Itoa(n), Accepted: "0 to " + strconv.Itoa(maxRequest)})
-}
-
-// unread says why a request could not be read.
-func unread(err error) explain.Problem {
-	var wrong *json.UnmarshalTypeError
-	if errors.As(err, &wrong) {
-		var at explain.Path
-		if wrong.Field != "" {
-			for key := range strings.SplitSeq(wrong.Field, ".") {
-				at = at.Child(key)
-			}
-		}
-		return explain.Problem{Code: explain.WrongType, Path: at, Given: wrong.Value}
-	}
-	if quoted, ok := strings.CutPrefix(err.Error(), "json: unknown field "); ok {
-		key, err := strconv.Unquote(quoted)
-		if err != nil {
-			key = quoted
-		}
-		return explain.Problem{Code: explain.UnknownField, Path: explain.Path("").Child(short(key))}
-	}
-	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
-		return explain.Problem{Code: explain.NotJSON, Given: "unexpected end of JSON input"}
-	}
-	return explain.Problem{Code: explain.NotJSON, Given: short(err.Error())}
 }
 
 // reading reads the order of a request.

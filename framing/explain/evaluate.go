@@ -2,8 +2,6 @@ package explain
 
 import (
 	"errors"
-	"fmt"
-	"math/big"
 
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
@@ -20,7 +18,7 @@ var (
 // road to a figure: the room that made the figure did not come this way.
 func (e Expr) Evaluate() (Value, error) {
 	if e.Node == nil {
-		return Value{}, ErrOp
+		return Value{}, nil
 	}
 	if e.Op == OpTerm {
 		return e.Term.Value, nil
@@ -35,10 +33,30 @@ func (e Expr) Evaluate() (Value, error) {
 	}
 	v, err := apply(e.Op, args)
 	if err != nil {
-		return Value{}, fmt.Errorf("%s of %v: %w", e.Op, args, err)
+		return Value{}, operationError{e.Op, args, err}
 	}
 	return v, nil
 }
+
+// An operationError is one that an operation made of its arguments.
+type operationError struct {
+	op   Op
+	args []Value
+	err  error
+}
+
+func (e operationError) Error() string {
+	text := string(e.op) + " of ["
+	for i, a := range e.args {
+		if i > 0 {
+			text += " "
+		}
+		text += a.String()
+	}
+	return text + "]: " + e.err.Error()
+}
+
+func (e operationError) Unwrap() error { return e.err }
 
 // arity is how many arguments an operation takes; -1 is one or more.
 func arity(op Op) int {
@@ -137,13 +155,12 @@ func multiply(a, b, c Value) (Value, error) {
 	if wholes > 1 {
 		return Value{}, ErrKinds
 	}
-	product := new(big.Int).Mul(big.NewInt(a.N), big.NewInt(b.N))
-	divisor := big.NewInt(c.N)
+	product, divisor := signed(a.N).times(b.N), signed(c.N)
 	switch {
 	case wholes < 0:
-		product.Mul(product, big.NewInt(int64(Whole)))
+		product = product.times(int64(Whole))
 	case wholes > 0:
-		divisor.Mul(divisor, big.NewInt(int64(Whole)))
+		divisor = divisor.times(int64(Whole))
 	}
 	n, ok := divide(product, divisor)
 	if !ok {
@@ -171,16 +188,4 @@ func unitOf(a, b, c Kind) (kind Kind, ok bool) {
 		return b, true
 	}
 	return a, plain(b)
-}
-
-// divide is a / b rounded half away from zero, where there is such a number.
-func divide(a, b *big.Int) (int64, bool) {
-	if b.Sign() == 0 {
-		return 0, false
-	}
-	q, r := new(big.Int).QuoRem(a, b, new(big.Int))
-	if r.Lsh(r, 1); r.CmpAbs(b) >= 0 {
-		q.Add(q, big.NewInt(int64(a.Sign()*b.Sign())))
-	}
-	return q.Int64(), q.IsInt64()
 }

@@ -1,8 +1,7 @@
 package explain
 
 import (
-	"encoding/json"
-
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
@@ -45,30 +44,51 @@ func (n Note) In(f measure.Format) Note {
 
 // MarshalJSON writes the note with what it says, and so each value and each
 // change, for a reader that formats no length itself.
-func (n Note) MarshalJSON() ([]byte, error) {
-	type term struct {
-		Term
-		Text string `json:"text"`
-	}
-	type change struct {
-		Change
-		Text string `json:"text"`
-	}
-	note := struct {
-		Level   Level    `json:"level"`
-		Code    Code     `json:"code"`
-		Path    Path     `json:"path"`
-		Text    string   `json:"text"`
-		Values  []term   `json:"values,omitempty"`
-		Changes []change `json:"changes,omitempty"`
-	}{Level: n.Level, Code: n.Code, Path: n.Path, Text: n.Text(n.format)}
+func (n Note) MarshalJSON() ([]byte, error) { return n.AppendJSON(nil), nil }
+
+// AppendJSON appends what MarshalJSON returns.
+func (n Note) AppendJSON(dst []byte) []byte {
+	dst = jsontext.AppendString(append(dst, `{"level":`...), string(n.Level))
+	dst = jsontext.AppendString(append(dst, `,"code":`...), string(n.Code))
+	dst = jsontext.AppendString(append(dst, `,"path":`...), string(n.Path))
+	dst = jsontext.AppendString(append(dst, `,"text":`...), n.Text(n.format))
+	between := `,"values":[`
 	for _, v := range n.Values {
-		note.Values = append(note.Values, term{v, string(v.Value.AppendReadable(nil, n.format))})
+		dst = v.appendJSON(append(dst, between...), n.format)
+		between = ","
 	}
+	if len(n.Values) > 0 {
+		dst = append(dst, ']')
+	}
+	between = `,"changes":[`
 	for _, c := range n.Changes {
-		note.Changes = append(note.Changes, change{c, c.Text(n.format)})
+		dst = c.appendJSON(append(dst, between...), n.format)
+		between = ","
 	}
-	return json.Marshal(note)
+	if len(n.Changes) > 0 {
+		dst = append(dst, ']')
+	}
+	return append(dst, '}')
+}
+
+func (t Term) appendJSON(dst []byte, f measure.Format) []byte {
+	dst = jsontext.AppendString(append(dst, `{"key":`...), string(t.Key))
+	dst = jsontext.AppendText(append(dst, `,"value":`...), t.Value)
+	if t.Path != "" {
+		dst = jsontext.AppendString(append(dst, `,"path":`...), string(t.Path))
+	}
+	dst = jsontext.AppendString(append(dst, `,"text":`...), string(t.Value.AppendReadable(nil, f)))
+	return append(dst, '}')
+}
+
+func (c Change) appendJSON(dst []byte, f measure.Format) []byte {
+	dst = jsontext.AppendString(append(dst, `{"path":`...), string(c.Path))
+	dst = jsontext.AppendText(append(dst, `,"to":`...), c.To)
+	if c.Bound != "" {
+		dst = jsontext.AppendString(append(dst, `,"bound":`...), string(c.Bound))
+	}
+	dst = jsontext.AppendString(append(dst, `,"text":`...), c.Text(f))
+	return append(dst, '}')
 }
 
 // A Change is a new value for one field of the order.

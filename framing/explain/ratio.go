@@ -52,7 +52,10 @@ func ParseRatio(s string) (Ratio, error) {
 func (r Ratio) String() string { return string(append(appendFixed(nil, int64(r), 4), " %"...)) }
 
 // MarshalText writes the ratio as String does.
-func (r Ratio) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
+func (r Ratio) MarshalText() ([]byte, error) { return r.AppendText(nil) }
+
+// AppendText appends what MarshalText returns.
+func (r Ratio) AppendText(dst []byte) ([]byte, error) { return append(dst, r.String()...), nil }
 
 // UnmarshalText reads the ratio as [ParseRatio] does.
 func (r *Ratio) UnmarshalText(text []byte) error {

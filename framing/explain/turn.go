@@ -1,9 +1,8 @@
 package explain
 
 import (
-	"math/big"
-
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/framing/natural"
 )
 
 // The operations on boxes, triangles and weights.
@@ -72,7 +71,7 @@ func turn(op Op, args []Value) (Value, error) {
 			return Value{}, ErrKinds
 		}
 		// 9.80665 m/s2: mN from mg.
-		return fraction(ForceKind, new(big.Int).Mul(big.NewInt(a.N), big.NewInt(980_665)), big.NewInt(100_000_000))
+		return fraction(ForceKind, signed(a.N).times(980_665), signed(100_000_000))
 	case OpUpTenthPound:
 		return upTenthPound(a)
 	case OpHypotenuse, OpLeg:
@@ -87,7 +86,7 @@ func turn(op Op, args []Value) (Value, error) {
 }
 
 // fraction is a / b rounded half away from zero, of a kind.
-func fraction(kind Kind, a, b *big.Int) (Value, error) {
+func fraction(kind Kind, a, b integer) (Value, error) {
 	n, ok := divide(a, b)
 	if !ok {
 		return Value{}, ErrRange
@@ -96,38 +95,41 @@ func fraction(kind Kind, a, b *big.Int) (Value, error) {
 }
 
 func boxMass(args []Value) (Value, error) {
-	product := big.NewInt(1)
+	product := signed(1)
 	for i, a := range args {
 		if a.Kind != LengthKind && i < 3 || a.Kind != DensityKind && i == 3 {
 			return Value{}, ErrKinds
 		}
-		product.Mul(product, big.NewInt(a.N))
+		product = product.times(a.N)
 	}
 	// nm3 x g/m3 is 1e-27 g.
-	return fraction(MassKind, product, new(big.Int).Exp(big.NewInt(10), big.NewInt(24), nil))
+	return fraction(MassKind, product, signed(1_000_000_000_000).times(1_000_000_000_000))
 }
 
 // upTenthPound is the least tenth of a pound, rounded to a milligram or a
 // millinewton, that is a or more.
 func upTenthPound(a Value) (Value, error) {
-	pound, one := big.NewInt(45_359_237), big.NewInt(1000) // a tenth of a pound in mg
+	pound, one := signed(45_359_237), signed(1000) // a tenth of a pound in mg
 	switch a.Kind {
 	case MassKind:
 	case ForceKind:
-		pound.Mul(pound, big.NewInt(980_665))
-		one.Mul(one, big.NewInt(100_000_000))
+		pound = pound.times(980_665)
+		one = one.times(100_000_000)
 	default:
 		return Value{}, ErrKinds
 	}
 	// The tenth before the next whole one can be enough when it is rounded.
-	tenths := new(big.Int).Mul(big.NewInt(a.N), one)
-	tenths.Div(tenths, pound)
-	for {
-		v, err := fraction(a.Kind, new(big.Int).Mul(tenths, pound), one)
+	product := integer{a.N < 0, signed(a.N).size.Times(one.size)}
+	whole, rest := product.size.Over(pound.size)
+	tenths, _ := integer{product.negative, whole}.int64() // below a.N
+	if product.negative && !rest.IsZero() {
+		tenths--
+	}
+	for ; ; tenths++ {
+		v, err := fraction(a.Kind, pound.times(tenths), one)
 		if err != nil || v.N >= a.N {
 			return v, err
 		}
-		tenths.Add(tenths, big.NewInt(1))
 	}
 }
 
@@ -136,20 +138,22 @@ func side(op Op, a, b Value) (Value, error) {
 	if a.Kind != b.Kind {
 		return Value{}, ErrKinds
 	}
-	x := new(big.Int).Mul(big.NewInt(a.N), big.NewInt(a.N))
-	y := new(big.Int).Mul(big.NewInt(b.N), big.NewInt(b.N))
+	x, y := signed(a.N).times(a.N).size, signed(b.N).times(b.N).size
+	square := x.Plus(y)
 	if op == OpLeg {
-		if y.Neg(y); x.CmpAbs(y) <= 0 {
+		if x.Compare(y) <= 0 {
 			return Value{a.Kind, 0}, nil
 		}
+		square = x.Minus(y)
 	}
 	// The root of four times as much is twice the root: half up from there.
-	twice := new(big.Int).Sqrt(x.Lsh(x.Add(x, y), 2))
-	twice.Rsh(twice.Add(twice, big.NewInt(1)), 1)
-	if !twice.IsInt64() {
+	twice := square.Times(natural.Of(4)).Root()
+	root, _ := twice.Plus(natural.Of(1)).Over(natural.Of(2))
+	n, ok := integer{size: root}.int64()
+	if !ok {
 		return Value{}, ErrRange
 	}
-	return Value{a.Kind, twice.Int64()}, nil
+	return Value{a.Kind, n}, nil
 }
 
 func turned(op Op, a, b Value) (Value, error) {

@@ -154,7 +154,10 @@ func (v Value) appendBare(dst []byte, f measure.Format) []byte {
 
 // MarshalText writes v as [Value.String] does; a number without a unit stays a
 // JSON string, so that every value of a document reads the same way.
-func (v Value) MarshalText() ([]byte, error) { return v.Append(nil, measure.Format{}), nil }
+func (v Value) MarshalText() ([]byte, error) { return v.AppendText(nil) }
+
+// AppendText appends what MarshalText returns.
+func (v Value) AppendText(dst []byte) ([]byte, error) { return v.Append(dst, measure.Format{}), nil }
 
 // appendFixed writes n/10^places without trailing zeros.
 func appendFixed(dst []byte, n int64, places int) []byte {

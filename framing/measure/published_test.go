@@ -42,7 +42,7 @@ func TestPublished(t *testing.T) {
 		{ArcSeconds, "a sixtieth of that", ratio("1000000000/3600")},
 	} {
 		num, den := c.unit.factor()
-		got := new(big.Rat).SetFrac(unsigned(num), unsigned(den))
+		got := new(big.Rat).SetFrac(new(big.Int).SetUint64(num), new(big.Int).SetUint64(den))
 		if got.Cmp(c.want) != 0 {
 			t.Errorf("%v (%s) is %v, want %v", c.unit, c.source, got, c.want)
 		}

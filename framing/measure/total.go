@@ -1,8 +1,9 @@
 package measure
 
 import (
-	"math/big"
 	"math/bits"
+
+	"github.com/fairmiter/fairmiter/framing/natural"
 )
 
 // A total is an exact sum of terms, none of them negative, in the smallest unit
@@ -14,7 +15,7 @@ type total struct {
 	whole    uint64
 	num, den uint64 // a zero den stands for 1
 	over     bool
-	wide     *big.Rat
+	wide     *vulgar
 }
 
 // add adds n counted in u.
@@ -89,20 +90,26 @@ func (t *total) part(num, den uint64) bool {
 	return true
 }
 
-func (t *total) productWide(a, b, c, d uint64) {
-	if t.wide == nil {
-		t.wide = new(big.Rat)
-		if t.num != 0 {
-			t.wide.SetFrac(unsigned(t.num), unsigned(t.den))
-		}
-		t.wide.Add(t.wide, new(big.Rat).SetInt(unsigned(t.whole)))
-	}
-	up := new(big.Int).Mul(unsigned(a), unsigned(b))
-	down := new(big.Int).Mul(unsigned(c), unsigned(d))
-	t.wide.Add(t.wide, new(big.Rat).SetFrac(up, down))
+// A vulgar fraction is num/den in as many digits as it takes.
+type vulgar struct{ num, den natural.Nat }
+
+// add adds a*b/(c*d).
+func (r *vulgar) add(a, b, c, d uint64) {
+	up := natural.Of(a).Times(natural.Of(b))
+	down := natural.Of(c).Times(natural.Of(d))
+	r.num = r.num.Times(down).Plus(up.Times(r.den))
+	r.den = r.den.Times(down)
 }
 
-func unsigned(v uint64) *big.Int { return new(big.Int).SetUint64(v) }
+func (t *total) productWide(a, b, c, d uint64) {
+	if t.wide == nil {
+		t.wide = &vulgar{natural.Of(t.whole), natural.Of(1)}
+		if t.num != 0 {
+			t.wide.add(t.num, 1, t.den, 1)
+		}
+	}
+	t.wide.add(a, b, c, d)
+}
 
 // rounded returns the total, or its negative, rounded half away from zero, and
 // whether that changed nothing. It is not ok outside the range of int64.
@@ -113,8 +120,9 @@ func (t *total) rounded(negative bool) (value int64, exact, ok bool) {
 	m, exact := t.whole, t.num == 0
 	switch {
 	case t.wide != nil:
-		m, exact, ok = roundedWide(t.wide)
-		if !ok {
+		var quotient natural.Nat
+		quotient, exact = t.wide.num.Nearest(t.wide.den)
+		if m, ok = quotient.Uint64(); !ok {
 			return 0, false, false
 		}
 	case t.num != 0 && t.num >= t.den-t.num:
@@ -126,15 +134,6 @@ func (t *total) rounded(negative bool) (value int64, exact, ok bool) {
 		return -int64(m), exact, m <= 1<<63 // 1<<63 converts to its own negative
 	}
 	return int64(m), exact, m <= maxInt64
-}
-
-func roundedWide(r *big.Rat) (m uint64, exact, ok bool) {
-	quotient, rest := new(big.Int).QuoRem(r.Num(), r.Denom(), new(big.Int))
-	exact = rest.Sign() == 0
-	if rest.Lsh(rest, 1).Cmp(r.Denom()) >= 0 {
-		quotient.Add(quotient, big.NewInt(1))
-	}
-	return quotient.Uint64(), exact, quotient.IsUint64()
 }
 
 func gcd(a, b uint64) uint64 {
