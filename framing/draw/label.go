@@ -138,10 +138,7 @@ func (s *sheet) write(l label, x, y int, a anchor, upright bool) {
 func (s *sheet) open(l label) {
 	s.pen.raw(`<g class="tap" role="button" tabindex="0"`)
 	s.identify(l)
-	s.pen.raw(` aria-label="`)
-	if l.word != "" {
-		s.pen.escape(l.word + " ")
-	}
+	s.pen.raw(` aria-description="`) // beside the name, which is what one sees
 	s.pen.escape(l.spoken)
 	s.pen.raw(`">`, "\n")
 }

@@ -34,7 +34,7 @@ var (
 	attributes = strings.Fields(`xmlns viewBox width height class font-family aria-labelledby role id x y fill stroke
 		stroke-width stroke-opacity stroke-linejoin stroke-linecap stroke-dasharray fill-opacity fill-rule d cx cy r
 		font-size font-weight text-decoration text-anchor transform direction data-part data-path
-		tabindex aria-label pointer-events`)
+		tabindex aria-label aria-description pointer-events`)
 )
 
 // read reads a drawing and holds it against what a page admits.

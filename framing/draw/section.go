@@ -68,6 +68,10 @@ func (s *sheet) section() {
 	t := s.table()
 	width, height := s.paper()
 	across := width - 2*pitch - 6*pad - t.width() - fan
+	below := across < 2*width/5 // on a narrow paper the table stands below
+	if below {
+		across = width - 2*pitch - 6*pad
+	}
 	depth := max(c.frame.height(), c.front+c.pkg, c.holder.y+c.holder.height()) - min(0, c.front)
 	size := measure.Size{Width: c.end + c.near + c.far, Height: depth}
 	if c.gap > 0 {
@@ -83,7 +87,9 @@ func (s *sheet) section() {
 	places := s.stack(c)
 	s.backPlane(c)
 	s.breaks(c, top, bottom)
-	s.fanOut(c, t, places, (top+bottom)/2)
+	if !below {
+		s.fanOut(c, t, places, c.right()+fan, (top+bottom)/2)
+	}
 
 	r := &rows{around: box{0, top, c.of(c.frame.face + c.frame.ledge), max(bottom, s.pen.bounds.y1)}}
 	r.reach[2] = r.around.y1 - bottom
@@ -92,6 +98,10 @@ func (s *sheet) section() {
 	}
 	s.sectionRows(c, r)
 	s.rows(r)
+	if below {
+		b := s.pen.bounds
+		s.fanOut(c, t, nil, b.x0, b.y1+pad+len(t.rows)*line/2)
+	}
 	s.saySection()
 }
 

@@ -104,10 +104,9 @@ func (t table) width() int {
 	return word + number + 3*pad
 }
 
-// fanOut writes the table beside the section, its middle at mid, and draws the
-// lines from it to the parts.
-func (s *sheet) fanOut(c cut, t table, places []place, mid int) {
-	x := c.right() + fan
+// fanOut writes the table from x on, its middle at mid, and draws the lines from
+// it to the places of the parts.
+func (s *sheet) fanOut(c cut, t table, places []place, x, mid int) {
 	word, number := t.columns()
 	y := mid - len(t.rows)*line/2
 	for _, e := range t.rows {
