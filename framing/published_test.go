@@ -16,6 +16,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/material"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
+	"github.com/fairmiter/fairmiter/hang"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -160,6 +161,9 @@ func published() map[string]func() string {
 	publishedPaper(c)
 	publishedRails(c)
 	publishedMasses(c)
+	publishedMaterials(c)
+	publishedReveals(c)
+	publishedHanging(c)
 	for ply, thickness := range map[string]string{"2": "0.030", "4": "0.055", "6": "0.085", "8": "0.110"} {
 		c["ply-"+ply] = func() string { return printedRatio(int64(printedLength(thickness)), int64(measure.Millimeter), 1) }
 	}
@@ -195,7 +199,7 @@ func publishedPaper(c map[string]func() string) {
 // publishedRails adds rails, miters and the example that is worked by hand.
 func publishedRails(c map[string]func() string) {
 	around := func(face, lip, allowance, width, height string) molding.Rectangle {
-		return molding.Frame{Face: printedLength(face), Lip: printedLength(lip), Allowance: printedLength(allowance)}.Around(printedSize(width, height))
+		return molding.Frame{Kind: molding.Rabbeted, Face: printedLength(face), Lip: printedLength(lip), Allowance: printedLength(allowance)}.Around(printedSize(width, height))
 	}
 	c["rail-8"] = func() string { return fraction(around("2", "1/8", "0", "8", "10").Outside.Width) }
 	c["rail-16"] = func() string { return fraction(around("2", "0", "0", "16", "20").Outside.Width) }
@@ -288,4 +292,118 @@ func publishedMasses(c map[string]func() string) {
 	c["glass-24sqft"] = func() string {
 		return inPounds(material.SheetMass(24*measure.SquareFoot, printedLength("1/8"), material.PoundsPerCubicFoot(156)), 1)
 	}
+}
+
+// publishedMaterials adds what materials weigh by volume, and how thick a sheet
+// of a nominal thickness can be.
+func publishedMaterials(c map[string]func() string) {
+	density := func(check, key string, unit material.Density, places int) {
+		c[check] = func() string {
+			e, _ := material.Of(key)
+			return printedRatio(int64(e.Nominal), int64(unit), places)
+		}
+	}
+	density("density-ash", "ash_white", material.KilogramPerCubicMeter, 0)
+	density("density-poplar", "poplar_yellow", material.KilogramPerCubicMeter, 1)
+	density("density-oak", "oak_white", material.KilogramPerCubicMeter, 1)
+	density("density-ponderosa", "pine_ponderosa", material.KilogramPerCubicMeter, 1)
+	density("density-glass", material.Glass, material.KilogramPerCubicMeter, 0)
+	density("density-acrylic", "acrylic", material.GramPerCubicCentimeter, 2)
+	density("density-polycarbonate", "polycarbonate", material.GramPerCubicCentimeter, 2)
+	thickest := func(check, key, nominal string) {
+		c[check] = func() string {
+			return printedRatio(int64(material.HeaviestThickness(key, printedLength(nominal+" mm"))), int64(measure.Millimeter), 2)
+		}
+	}
+	for _, nominal := range []string{"2.0", "2.5", "2.7", "3.0", "4", "5", "6", "8", "10", "12"} {
+		thickest("glass-most-"+nominal, material.Glass, nominal)
+	}
+	thickest("acrylic-most-2", "acrylic", "2")
+	thickest("acrylic-most-3", "acrylic", "3")
+	c["box-16x20"] = func() string { // the pane once more, as a block
+		e, _ := material.Of(material.Glass)
+		return printedRatio(int64(material.BoxMass(printedLength("16"), printedLength("20"), printedLength("2 mm"), e.Nominal)), int64(measure.Kilogram), 4)
+	}
+	c["spacer"] = func() string { return fraction(glazing.LeastSpacer) }
+}
+
+// publishedReveals adds what shows of a double mat.
+func publishedReveals(c map[string]func() string) {
+	lay := func(thickness string, by mat.RevealBy) mat.Board {
+		return mat.Mat{
+			Window:  mat.Window{By: mat.BySize, Size: printedSize("10", "12")},
+			Borders: mat.Borders{By: mat.ByCut, To: mat.ToTop, Weight: mat.Unweighted, Sides: measure.AllSides(printedLength("2 3/4"))},
+			Under: mat.UnderMats{{
+				Thickness: printedLength(thickness), Bevel: 45 * measure.Degree, By: by,
+				Reveal: printedLength("1/4"), Trim: printedLength("1/8"),
+			}},
+		}.Lay(mat.Given{}).Under[0]
+	}
+	thousandths := func(l measure.Length) string { return printedRatio(int64(l), int64(measure.Inch), 3) }
+	for _, thickness := range []string{"0.055", "0.110"} {
+		c["bevel-run-"+thickness] = func() string { return thousandths(mat.Run(printedLength(thickness), 45*measure.Degree)) }
+		c["reveal-seen-"+thickness] = func() string { return thousandths(lay(thickness, mat.ByLine).Seen) }
+		c["reveal-line-"+thickness] = func() string { return thousandths(lay(thickness, mat.BySeen).Reveal) }
+	}
+	c["under-own"] = func() string { return fraction(lay("0.055", mat.ByLine).Own.Left) }
+}
+
+// publishedHanging adds the load of a wire. It is worked for a thousand times the
+// weight, so that a load that is held in millinewtons has the printed digits.
+func publishedHanging(c map[string]func() string) {
+	const thousand = 1000
+	lay := func(mass measure.Mass, halfSpan measure.Length, taut hang.Taut) hang.Layout {
+		h := hang.Usual(true)
+		h.Hooks, h.Inset, h.Below, h.Taut = 1, measure.Inch, 20*measure.Inch, taut
+		return h.Lay(hang.Given{
+			Outside: measure.Size{Width: 2*halfSpan + 2*measure.Inch, Height: 80 * measure.Inch}, Face: 2 * measure.Inch,
+			Mass: mass, Heaviest: mass, MassKnown: true,
+		})
+	}
+	const pound = 453_592_370 // micrograms
+	steep := func(pounds, degrees int64) hang.Layout {
+		mass := measure.Mass(pounds * pound * thousand / 1000)
+		return lay(mass, 10*measure.Inch, hang.Taut{By: hang.ByAngle, Angle: measure.Angle(degrees) * measure.Degree})
+	}
+	// inPoundsForce writes a load in pounds of 4.4482216152605 N.
+	inPoundsForce := func(f measure.Force, places int) string {
+		newtons := big.NewRat(int64(f), 1000*thousand)
+		return newtons.Quo(newtons, big.NewRat(44_482_216_152_605, 10_000_000_000_000)).FloatString(places)
+	}
+	// leg writes what a leg bears over what it would bear upright.
+	leg := func(degrees int64, places int) string {
+		l := steep(100, degrees)
+		return printedRatio(2*int64(l.Tension.Nominal), int64(measure.Weight(100*pound*thousand/1000)), places)
+	}
+	for _, degrees := range []int64{60, 45, 30, 15, 10, 5, 2} {
+		at := strconv.FormatInt(degrees, 10)
+		c["eye-"+at] = func() string { return inPoundsForce(steep(10, degrees).Tension.Nominal, 0) }
+		c["eye-exact-"+at] = func() string { return inPoundsForce(steep(10, degrees).Tension.Nominal, 3) }
+	}
+	for _, degrees := range []int64{85, 80, 75, 70, 60, 55, 50, 45, 30} {
+		c["sling-"+strconv.FormatInt(degrees, 10)] = func() string { return leg(degrees, 3) }
+	}
+	for _, degrees := range []int64{65, 40, 35} {
+		c["sling-exact-"+strconv.FormatInt(degrees, 10)] = func() string { return leg(degrees, 4) }
+	}
+	for _, degrees := range []int64{60, 45, 30} {
+		c["sling-10000-"+strconv.FormatInt(degrees, 10)] = func() string { // by the factor as printed
+			factor, _ := new(big.Rat).SetString(leg(degrees, 3))
+			return factor.Mul(factor, big.NewRat(5000, 1)).FloatString(0)
+		}
+	}
+	for _, degrees := range []int64{15, 2} {
+		c["wire-times-"+strconv.FormatInt(degrees, 10)] = func() string { return inPoundsForce(steep(1, degrees).Tension.Nominal, 2) }
+	}
+	for check, row := range map[string][3]int64{"10": {10, 200, 50}, "5": {5, 150, 30}, "20": {20, 300, 100}} {
+		wire := func() hang.Layout {
+			mass, _ := measure.MulDiv(measure.Mass(row[0]*thousand), 100_000_000_000, 980_665) // newtons over 9.80665 m/s2
+			return lay(mass, measure.Length(row[1])*measure.Millimeter, hang.Taut{By: hang.ByRise, Rise: measure.Length(row[2]) * measure.Millimeter})
+		}
+		c["wire-newtons-"+check] = func() string { return printedRatio(int64(wire().Tension.Nominal), 1000*thousand, 3) }
+		c["wire-angle-"+check] = func() string { return printedRatio(int64(wire().Angle), int64(measure.Degree), 2) }
+	}
+	c["hang-center"] = func() string { return fraction(hang.Usual(true).Center) }
+	c["hang-hidden"] = func() string { return fraction(hang.Usual(true).Hidden) }
+	c["hang-breaking"] = func() string { return printedRatio(100, int64(hang.Usual(true).Ratings.Factor), 0) }
 }

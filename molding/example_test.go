@@ -11,7 +11,7 @@ import (
 // of 1/4.
 func ExampleFrame_Around() {
 	const in = measure.Inch
-	f := molding.Frame{Face: in + in/4, Lip: in / 4, Allowance: in / 8}
+	f := molding.Frame{Kind: molding.Rabbeted, Face: in + in/4, Lip: in / 4, Allowance: in / 8}
 	r := f.Around(measure.Size{Width: 16*in + in/2, Height: 20*in + 7*in/8})
 
 	fraction := measure.Format{Style: measure.Fraction, Step: in / 16}
@@ -47,4 +47,24 @@ func ExampleMiter() {
 	saw, edge := molding.Miter(93 * measure.Degree)
 	fmt.Println(saw, edge)
 	// Output: 43.5 deg 46.5 deg
+}
+
+// A canvas of 16 x 20 in a floater with a face of 1/2 and a gap of 1/4 all
+// round; at its smallest it is 1/8 less high.
+func ExampleFloatOf() {
+	const in = measure.Inch
+	f := molding.Frame{Kind: molding.Floater, Face: in / 2, Gap: in / 4}
+	canvas := measure.Size{Width: 16 * in, Height: 20 * in}
+	r := f.Around(canvas)
+	smallest := measure.Size{Width: canvas.Width, Height: canvas.Height - in/8}
+	float := molding.FloatOf(r.Opening, canvas, smallest)
+
+	fraction := measure.Format{Style: measure.Fraction, Step: in / 16}
+	fmt.Println("opening", fraction.Number(r.Opening.Width, measure.Nearest), "x", fraction.Number(r.Opening.Height, measure.Nearest))
+	fmt.Println("long points", fraction.Number(r.Outside.Width, measure.Nearest), "x", fraction.Number(r.Outside.Height, measure.Nearest))
+	fmt.Println("gap", fraction.Number(float.Least.Height, measure.Nearest), "to", fraction.Text(float.Most.Height, measure.Nearest))
+	// Output:
+	// opening 16 1/2 x 20 1/2
+	// long points 17 1/2 x 21 1/2
+	// gap 1/4 to 5/16 in
 }

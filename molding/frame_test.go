@@ -22,7 +22,10 @@ func size(width, height string) measure.Size {
 }
 
 func frame(face, lip, allowance string) molding.Frame {
-	return molding.Frame{Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood", Face: in(face), Lip: in(lip), Allowance: in(allowance), Rabbet: in("1/2")}
+	return molding.Frame{
+		Kind: molding.Rabbeted, Made: molding.ToFit, Wood: "wood",
+		Face: in(face), Lip: in(lip), Allowance: in(allowance), Rabbet: in("1/2"),
+	}
 }
 
 // TestAround: rails that were printed, or told by people who cut them. The
@@ -102,6 +105,9 @@ type spot struct{ x, y int64 }
 func walked(f molding.Frame, pkg measure.Size) (outer, sight [4]measure.Length, corners [8]spot) {
 	w, h := 2*int64(pkg.Width), 2*int64(pkg.Height)
 	play, lip, face := int64(f.Allowance), 2*int64(f.Lip), 2*int64(f.Face)
+	if f.Kind == molding.Floater { // the gap stands on each side, whole
+		play = 2 * int64(f.Gap)
+	}
 	left, right, top, bottom := -play, w+play, -play, h+play // back edges of the rabbet
 	sightLeft, sightRight, sightTop, sightBottom := left+lip, right-lip, top+lip, bottom-lip
 	corners = [8]spot{
@@ -147,6 +153,9 @@ func TestSecondRoad(t *testing.T) {
 	r := rand.New(rand.NewPCG(16, 20))
 	for range 5000 {
 		f, pkg := randomFrame(r), randomSize(r)
+		if r.IntN(4) == 0 {
+			f = randomFloater(r)
+		}
 		got := f.Around(pkg)
 		outer, sight, corners := walked(f, pkg)
 		want := [4]measure.Length{got.Outside.Width, got.Outside.Height, got.Outside.Width, got.Outside.Height}
