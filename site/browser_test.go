@@ -41,6 +41,12 @@ func served(t *testing.T, page fs.FS) (*browser.Server, *browser.Watch) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return serveFiles(t, files)
+}
+
+// serveFiles serves the files of a page under watch.
+func serveFiles(t *testing.T, files build.Files) (*browser.Server, *browser.Watch) {
+	t.Helper()
 	w := browser.NewWatch()
 	t.Cleanup(w.Close)
 	s, err := browser.Serve(w.Around(serve.Handler(files, serve.AnySite)))

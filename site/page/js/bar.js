@@ -56,7 +56,7 @@ function update(what) {
 
 export function begin() {
 	byId("views").append(...Object.entries(views).map(([view, text]) => button(text, () => go(view), {"data-view": view, "aria-pressed": "false"})));
-	byId("units").append(button("in", () => units("in"), {"data-unit": "in", "aria-label": "Show inches"}), button("mm", () => units("mm"), {"data-unit": "mm", "aria-label": "Show millimeters"}));
+	byId("units").append(button("in", () => units("in"), {"data-unit": "in", "aria-label": "in: show inches"}), button("mm", () => units("mm"), {"data-unit": "mm", "aria-label": "mm: show millimeters"}));
 	byId("undo").addEventListener("click", undo);
 	byId("print").addEventListener("click", openTicket);
 	onChange(update);

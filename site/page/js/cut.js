@@ -8,7 +8,7 @@ import {notesOf, element} from "./notes.js";
 function row(cut) {
 	const key = cut.key, box = el("input", {type: "checkbox", class: "tick", "aria-label": `${cut.name} is cut`, onchange: () => { tick(key, box.checked); line.classList.toggle("done", box.checked); setDone(); }});
 	box.checked = ticked.has(key);
-	const line = el("li", {class: "cut" + (box.checked ? " done" : "")}, el("label", {class: "tick-box"}, box), el("div", {class: "cut-what"}, el("h3", {text: cut.name}), el("p", {class: "hint num"}, ...cut.hint())),
+	const line = el("li", {class: "cut" + (box.checked ? " done" : "")}, el("label", {class: "tick-box"}, box), el("div", {class: "cut-what"}, el("h2", {text: cut.name}), el("p", {class: "hint num"}, ...cut.hint())),
 		el("p", {class: "cut-size"}, cut.count > 1 && el("span", {class: "times num", text: `${cut.count} ×`}), ...cut.size()));
 	return line;
 }

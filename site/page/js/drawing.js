@@ -24,7 +24,7 @@ export function show(box, svg, quiet) {
 /** hush makes a drawing a mere picture: nothing in it can be reached. */
 function hush(node) {
 	for (const e of [node, ...node.querySelectorAll("[id], [tabindex], [role]")])
-		for (const name of ["id", "tabindex", "role", "aria-label", "aria-labelledby"]) e.removeAttribute(name);
+		for (const name of ["id", "tabindex", "role", "aria-label", "aria-description", "aria-labelledby"]) e.removeAttribute(name);
 	node.querySelectorAll("title, desc").forEach(e => e.remove());
 }
 

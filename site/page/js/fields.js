@@ -33,7 +33,8 @@ function measure(path, name, wrong) {
 	key.append(value);
 	return {input: el("div", {class: "row"}, el("span", {class: "name", text: name}), key), update: () => {
 		setText(value, text("/order" + path) || "not set");
-		setAttr(key, "aria-label", `${name}: ${spoken("/order" + path) || "not set"}`);
+		setAttr(key, "aria-label", `${name}: ${key.textContent || "not set"}`);
+		setAttr(key, "aria-description", spoken("/order" + path) || null);
 	}};
 }
 

@@ -5,7 +5,7 @@ import {label} from "./words.js";
 import {openFigure} from "./working.js";
 
 /** figure is a number that opens how it came to be. */
-export const figure = (path, unit = "") => text(path) ? el("button", {type: "button", class: "figure num", "data-path": path, "data-keep": path, "aria-label": `${label(path)}: ${spoken(path)}`, text: text(path) + unit,
+export const figure = (path, unit = "") => text(path) ? el("button", {type: "button", class: "figure num", "data-path": path, "data-keep": path, "aria-label": `${label(path)}: ${text(path)}${unit}`, "aria-description": spoken(path), text: text(path) + unit,
 	onclick: () => openFigure(path)}) : null;
 
 /** size is a width by a height. */

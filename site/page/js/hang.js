@@ -14,7 +14,7 @@ function marks() {
 	const list = piecePlan().hang.marks;
 	return list.flatMap((mark, i) => {
 		const at = here(`/hang/marks/${i}`), name = list.length === 1 ? "The hook" : i === 0 ? "Left hook" : "Right hook";
-		return [el("div", {class: "nail"}, el("h3", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), " from the middle of the piece"))];
+		return [el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), " from the middle of the piece"))];
 	});
 }
 

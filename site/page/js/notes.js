@@ -5,6 +5,7 @@ import {state, piecePlan, orderPath, onChange} from "./state.js";
 import {set} from "./pointer.js";
 import {step} from "./steps.js";
 import {partOf} from "./parts.js";
+import {kind} from "./schema.js";
 import {sentence} from "./words.js";
 
 /** notes are all notes of the piece and of the order. */
@@ -12,7 +13,7 @@ export const notes = () => [...(piecePlan()?.notes ?? []), ...(state.plan?.notes
 export const notesOf = key => notes().filter(n => partOf(n.path) === key);
 
 /** mend sets one field as a note proposes. */
-export const mend = change => step({order: set(state.order, orderPath(change.path), change.to)});
+export const mend = ({path, to}) => step({order: set(state.order, orderPath(path), kind(orderPath(path)) === "count" ? Number(to) : to)});
 
 const marks = {warning: "Does not work", advice: "Better otherwise", caution: "Take care"};
 

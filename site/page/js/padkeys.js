@@ -16,7 +16,7 @@ const spoken = {"⌫": "take back one", ".": "point"};
 
 /** keys makes the keys for inches or for millimeters. */
 export function keys(box, {fractions, finer}, press, more) {
-	const key = (k, name) => el("button", {type: "button", class: name, text: k, "aria-label": spoken[k], onpointerdown: e => e.preventDefault(), onclick: () => press(k)});
+	const key = (k, name) => el("button", {type: "button", class: name, text: k, "aria-description": spoken[k], onpointerdown: e => e.preventDefault(), onclick: () => press(k)});
 	fill(box, `${fractions}${finer}`, () => [
 		el("div", {class: "digits"}, ...digits.map(k => key(k, "digit"))),
 		fractions && el("div", {class: "fractions"},

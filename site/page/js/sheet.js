@@ -22,7 +22,7 @@ function line(part) {
 	const head = el("button", {type: "button", class: "part-line", "data-part-line": keyOf(part), onclick: () => isOpen(part) ? leave(false) : openPart(keyOf(part))},
 		el("span", {class: "part-name", text: part.name}), say, mark);
 	const body = el("div", {class: "part-body"}), notes = el("div", {class: "part-notes"});
-	const section = el("section", {class: "part", "aria-label": part.name}, el("h3", {}, head), notes, body);
+	const section = el("section", {class: "part", "aria-label": part.name}, el("h2", {}, head), notes, body);
 	return {part, section, head, say, mark, body, notes, controls: []};
 }
 
