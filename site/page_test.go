@@ -147,7 +147,7 @@ func TestPage(t *testing.T) {
 		v.holds(order)
 
 		v.press(`#main-drawing [data-path="/order/pieces/0/frame/face"]`)
-		v.wait(`!document.getElementById("pad").hidden`)
+		v.wait(`!document.getElementById("pad").hidden && document.querySelector("#pad input").value === "1 1/8"`)
 		v.eval(`const i = document.querySelector("#pad input"); i.value = "1 1/2"; i.dispatchEvent(new Event("input", {bubbles: true}));`)
 		v.wait(`document.querySelector('#main-drawing [data-path="/pieces/0/frame/outside/width"]').textContent.includes("17")`)
 		if got, err := v.Eval(`return document.querySelector('#main-drawing [data-path="/pieces/0/frame/outside/width"]').textContent.trim()`); err != nil || got != "17" {

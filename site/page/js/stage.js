@@ -22,7 +22,7 @@ function tapped({path, part}) {
 
 function thumb(view) {
 	const box = el("span", {class: "drawing-box", "aria-hidden": "true"});
-	return el("button", {type: "button", class: "thumb", "data-view": view, "aria-label": `${names[view]}: show it large`, onclick: () => {
+	return el("button", {type: "button", class: "thumb", "data-view": view, "aria-description": "show it large", onclick: () => {
 		const before = state.main;
 		amend({main: view});
 		byId(`thumb-${before}`)?.querySelector("button")?.focus({preventScroll: true});

@@ -35,8 +35,11 @@ async function work(views) {
 
 export async function refresh() {
 	clearTimeout(later);
-	if (state.view !== "cut") later = setTimeout(() => small().length && work(small()), 160);
 	await work(state.view === "cut" ? [] : [large()]);
+	// Only then: a newer question overtakes one that waits, and the large drawing
+	// must not be the one that is left behind.
+	clearTimeout(later);
+	if (state.view !== "cut") later = setTimeout(() => small().length && work(small()), 160);
 }
 
 export function begin(onFault) {
