@@ -15,7 +15,11 @@ func TestChangesMend(t *testing.T) {
 	d := newDice(8)
 	made := make(map[string]int)
 	failed := make(map[string]int)
-	for range 1500 {
+	orders := 1500
+	if slow {
+		orders = 500
+	}
+	for range orders {
 		order := d.order(1)
 		plan := work(t, order)
 		document := parseDoc(t, marshal(t, plan.Order))

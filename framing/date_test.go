@@ -15,7 +15,11 @@ func TestDates(t *testing.T) {
 		order.Date = framing.Date(date)
 		return len(order.Check()) == 0
 	}
-	for day := time.Date(1899, 12, 1, 0, 0, 0, 0, time.UTC); day.Year() < 2301; day = day.AddDate(0, 0, 1) {
+	last := 2301
+	if slow {
+		last = 1906
+	}
+	for day := time.Date(1899, 12, 1, 0, 0, 0, 0, time.UTC); day.Year() < last; day = day.AddDate(0, 0, 1) {
 		if !accepts(day.Format(time.DateOnly)) {
 			t.Fatalf("%s is refused", day.Format(time.DateOnly))
 		}

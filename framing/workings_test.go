@@ -62,7 +62,11 @@ func figuresOf(v reflect.Value, at explain.Path, into map[explain.Path]found) {
 // TestWorkings finds every figure of a plan and works its formulas again.
 func TestWorkings(t *testing.T) {
 	d := newDice(2)
-	for range 1000 {
+	orders := 1000
+	if slow {
+		orders = 200
+	}
+	for range orders {
 		checkWorkings(t, work(t, d.order(1+int(d.below(2)))))
 		if t.Failed() {
 			return

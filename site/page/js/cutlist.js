@@ -17,7 +17,7 @@ function board(part, name) {
 	const root = here("/" + part), own = part === "mat" ? "/cut" : "/own";
 	const list = [cut(`${name} blank`, root + "/blank/width", () => [size(root + "/blank")])];
 	list.push(cut(`${name} window`, root + "/window/width", () => [size(root + "/window")],
-		() => ["lines from the edge, on the back: ", ...["left", "right", "top", "bottom"].flatMap((side, i) => [i ? ", " : "", side === "left" ? "right " : side === "right" ? "left " : side + " ", figure(`${root}${own}/${side}`)])]));
+		() => ["lines from the edge, on the back: ", ...[["left", "right"], ["right", "left"], ["top", "top"], ["bottom", "bottom"]].flatMap(([name, side], i) => [i ? ", " : "", name + " ", figure(`${root}${own}/${side}`)])]));
 	return list;
 }
 

@@ -16,14 +16,18 @@ function put(e, key, value) {
 	else e.setAttribute(key, value === true ? "" : value);
 }
 
-/** withFractions is a text with its fractions apart, to be set diagonally. */
-function withFractions(value) {
-	return String(value).split(/(?<![\d/])(\d+\/\d+)(?![\d/])/).map((part, i) => {
+/** withFractions is a text with its fractions apart, to be set diagonally and kept
+    on one line with the whole number before them. */
+export function withFractions(value) {
+	return String(value).split(/(?<![\d/])((?:\d+ )?\d+\/\d+)(?![\d/])/).map((part, i) => {
 		if (i % 2 === 0) return part;
-		const fraction = document.createElement("span");
+		const number = document.createElement("span"), fraction = document.createElement("span");
+		const cut = part.lastIndexOf(" ") + 1;
+		number.className = "mixed";
 		fraction.className = "frac";
-		fraction.textContent = part;
-		return fraction;
+		fraction.textContent = part.slice(cut);
+		number.append(part.slice(0, cut), fraction);
+		return number;
 	});
 }
 

@@ -43,10 +43,24 @@ export function light(paths) {
 	document.querySelectorAll(".drawing-box").forEach(relight);
 }
 
+const reach = 18; // pixels of the page that a finger may miss a number by
+
+/** near is the number that a tap beside it was meant for. */
+function near(box, {clientX: x, clientY: y, detail}) {
+	if (!detail) return null; // no pointer
+	let best = null, least = reach;
+	for (const e of box.querySelectorAll(".tap")) {
+		const r = e.querySelector(".hit").getBoundingClientRect();
+		const far = Math.hypot(Math.max(r.left - x, 0, x - r.right), Math.max(r.top - y, 0, y - r.bottom));
+		if (far < least) [best, least] = [e, far];
+	}
+	return best;
+}
+
 /** onTap tells which number or part of a drawing was tapped, or chosen by key. */
 export function onTap(box, tap) {
 	const chosen = e => {
-		const number = e.target.closest?.("[data-path]"), part = e.target.closest?.("[data-part]");
+		const number = e.target.closest?.("[data-path]") ?? near(box, e), part = e.target.closest?.("[data-part]");
 		if (number) tap({path: number.dataset.path});
 		else if (part) tap({part: part.dataset.part});
 	};

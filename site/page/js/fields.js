@@ -16,7 +16,7 @@ export function control(path) {
 	const wrong = el("p", {class: "wrong", id: "wrong" + path, hidden: true});
 	const make = {choice: choices, count, date: words, name: words, measure}[kind];
 	const {input, update} = make(path, name, wrong.id);
-	const back = schema.required(path) ? null : button("as usual", () => usual(path), {class: "quiet", "aria-label": `${name}: as usual`});
+	const back = schema.required(path) || !["choice", "count"].includes(kind) ? null : button("as usual", () => usual(path), {class: "quiet", "aria-label": `${name}: as usual`});
 	const line = el("div", {class: "field " + kind, title: schema.field(path).description?.replace(/^\w+ (is|are|says|say) /, (_, verb) => verb.startsWith("say") ? "Says " : "")}, input, back, wrong);
 	return {line, update: () => {
 		update();

@@ -10,7 +10,9 @@ import {sentence} from "./words.js";
 
 /** notes are all notes of the piece and of the order. */
 export const notes = () => [...(piecePlan()?.notes ?? []), ...(state.plan?.notes ?? [])];
-export const notesOf = key => notes().filter(n => partOf(n.path) === key);
+
+/** notesOf are the notes on a part; with ways out, those too that it can mend. */
+export const notesOf = (key, waysOut) => notes().filter(n => partOf(n.path) === key || waysOut && n.changes?.some(c => partOf(c.path) === key));
 
 /** mend sets one field as a note proposes. */
 export const mend = ({path, to}) => step({order: set(state.order, orderPath(path), kind(orderPath(path)) === "count" ? Number(to) : to)});
@@ -19,7 +21,7 @@ const marks = {warning: "Does not work", advice: "Better otherwise", caution: "T
 
 /** element is one note. */
 export const element = note => el("div", {class: "note " + note.level, "data-code": note.code},
-	el("p", {}, el("strong", {text: marks[note.level] + ". "}), note.text),
+	el("p", {}, el("strong", {text: marks[note.level] + ". "}), el("span", {text: note.text})),
 	...(note.changes ?? []).filter(c => orderPath(c.path)).map(c => button(sentence("make the " + c.text), () => mend(c), {class: "remedy"})));
 
 /** signature changes with what the notes say. */

@@ -10,7 +10,7 @@ import {label, problem, sentence} from "./words.js";
 import {keys, fraction} from "./padkeys.js";
 import {light} from "./drawing.js";
 
-let ui = null, finer = false;
+let ui = null, finer = false, back = null;
 
 const orderUnit = () => worked("/order/units") ?? given("/units");
 const shownUnit = () => worked("/order/show/as") === "metric" ? "mm" : "in";
@@ -31,6 +31,10 @@ function begun(path) {
 	const typed = given(path);
 	if (typed === undefined || problemsAt(path).length) return {value: typed ?? "", unit: shownUnit()};
 	const shown = text("/order" + path);
+	if (!/^[\d.]/.test(shown)) { // about so much: the pad begins with what was typed
+		const [, number, unit] = typed.match(/^(.*?)\s*(mm|in)?$/);
+		return {value: number, unit: unit ?? orderUnit()};
+	}
 	return {value: / (in|ft)$/.test(shown) ? shown.slice(0, -3) : shown, unit: / mm$/.test(shown) ? "mm" : shownUnit()};
 }
 
@@ -53,7 +57,17 @@ function key(k) {
 }
 
 /** done closes the pad; next goes on to the next dimension. */
-const done = () => { leave(touched()); byId("stage").querySelector(".main [tabindex]")?.focus({preventScroll: true}); };
+function done() {
+	const path = "/order" + state.open.pad;
+	back = path;
+	leave(touched());
+}
+
+/** refocus goes back to the number that the pad was opened from. */
+function refocus(path) {
+	const places = [...document.querySelectorAll(`[data-path="${CSS.escape(path)}"]`)].filter(e => e.getClientRects().length);
+	(places.find(e => e.closest("#side")) ?? places[0])?.focus({preventScroll: true});
+}
 
 function next() {
 	const list = sequence(), i = list.indexOf(state.open.pad), to = list[i + 1];
@@ -102,7 +116,11 @@ function update(what) {
 	const box = byId("pad"), path = state.open?.pad;
 	box.hidden = !path;
 	setClass(document.body, "with-pad", path);
-	if (!path) { if (ui) ui.path = null; return; }
+	if (!path) {
+		ui.path = null;
+		if (back && what === "open") { refocus(back); back = null; }
+		return;
+	}
 	if (ui.path !== path) {
 		const {value, unit} = begun(path);
 		Object.assign(ui, {path, unit});

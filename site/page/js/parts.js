@@ -1,6 +1,6 @@
 // The parts of a piece in the order they are built: what each says of itself in
 // one sentence, and which of its settings most framers touch.
-import {here, text, given, worked, piecePlan} from "./state.js";
+import {here, text, given, worked, piecePlan, isUsual} from "./state.js";
 import {choice} from "./words.js";
 
 const t = rest => text("/order" + here(rest));
@@ -22,7 +22,8 @@ function borders() {
 
 const frame = part => list(chosen(part + "/molding") || word(part + "/wood"), `face ${t(part + "/face")}`,
 	chosen(part + "/kind") === "floater" ? `floats with a gap of ${t(part + "/gap")}` : `lip ${t(part + "/lip")}`, some(part + "/rabbet") && `rabbet ${t(part + "/rabbet")}`);
-const sheet = part => `${chosen(part + "/name") || word(part + "/material")}, ${t(part + "/thickness")} thick`;
+const thick = part => !isUsual(here(part + "/thickness")) && `${t(part + "/thickness")} thick`;
+const sheet = part => list(chosen(part + "/name") || word(part + "/material"), thick(part));
 
 const under = i => ({
 	key: `mat/under/${i}`, name: i ? "Third mat" : "Mat under it", add: i ? "Add a third mat" : "Add a window mat under it", on: i ? "mat/under/0" : "mat", fresh: {},
@@ -34,7 +35,7 @@ export const parts = [
 	{key: "mat", name: "Mat", add: "Add a mat", fresh: {}, skip: ["under"], main: ["name", "borders/left", "borders/right", "borders/top", "borders/bottom", "window/each_side"],
 		say: () => list(chosen("/mat/name") || `${t("/mat/thickness")} board`, borders())},
 	under(0), under(1),
-	{key: "glazing", name: "Glazing", add: "Put glazing in front", fresh: {}, main: ["material", "thickness"], say: () => `${chosen("/glazing/name") || word("/glazing/material")}, ${t("/glazing/thickness")} thick`},
+	{key: "glazing", name: "Glazing", add: "Put glazing in front", fresh: {}, main: ["material", "thickness"], say: () => sheet("/glazing")},
 	{key: "spacer", name: "Spacer", add: "Add a spacer", fresh: {width: "1/4 in"}, main: ["width", "depth", "under"], say: () => `${t("/spacer/depth")} deep, ${t("/spacer/width")} wide, behind the ${word("/spacer/under")}`},
 	{key: "mount", name: "Mount", add: "Put a mount behind the art", fresh: {}, main: ["material", "thickness"], say: () => sheet("/mount")},
 	{key: "backing", name: "Backing", add: "Close it with a backing", fresh: {}, main: ["material", "thickness"], say: () => sheet("/backing")},

@@ -18,7 +18,7 @@ const keyOf = part => whole.includes(part) ? part.name : part.key;
 const isOpen = part => [state.open?.part, state.open?.under?.part].includes(keyOf(part));
 
 function line(part) {
-	const say = el("span", {class: "say"}), mark = el("span", {class: "mark", "aria-hidden": "true"});
+	const say = el("span", {class: "say"}), mark = el("span", {class: "mark", role: "img"});
 	const head = el("button", {type: "button", class: "part-line", "data-part-line": keyOf(part), onclick: () => isOpen(part) ? leave(false) : openPart(keyOf(part))},
 		el("span", {class: "part-name", text: part.name}), say, mark);
 	const body = el("div", {class: "part-body"}), notes = el("div", {class: "part-notes"});
@@ -36,7 +36,7 @@ function settings(part) {
 function build(l) {
 	const {first, rest} = settings(l.part), key = keyOf(l.part), more = seldom.has(key);
 	const want = [...first, ...(more ? rest : [])];
-	if (!fill(l.body, pathOf(l.part) + want.join(), () => {
+	if (!fill(l.body, pathOf(l.part) + want.join() + state.order.pieces.length, () => {
 		l.controls = want.map(control);
 		const toggle = rest.length > 0 && button(more ? "Less" : "More settings", () => { more ? seldom.delete(key) : seldom.add(key); update(); }, {class: "quiet", "data-keep": "more", "aria-expanded": String(more)});
 		const away = l.part.add && button("Take it away", () => step({order: unset(state.order, pathOf(l.part)), open: null}), {class: "quiet away"});
@@ -47,9 +47,12 @@ function build(l) {
 function show(l) {
 	const open = isOpen(l.part), wrong = problemsAt(pathOf(l.part) || "/units");
 	setText(l.say, state.good || whole.includes(l.part) ? l.part.say() : wrong.length ? problem(wrong[0]) : l.say.textContent);
-	const notes = notesOf(keyOf(l.part)).filter(n => n.level !== "caution" || open);
+	const notes = notesOf(keyOf(l.part), open).filter(n => n.level !== "caution" || open);
 	const worst = wrong.length || notes.some(n => n.level === "warning") ? "bad" : notes.some(n => n.level === "advice") ? "mind" : "";
-	setText(l.mark, worst === "bad" ? "!" : worst === "mind" ? "·" : "");
+	const count = notes.filter(n => n.level === "advice").length;
+	setText(l.mark, worst === "bad" ? "!" : count ? String(count) : "");
+	setAttr(l.mark, "aria-label", worst === "bad" ? "Does not work" : count ? `${count} to look at` : null);
+	setClass(l.section, "mind", worst === "mind");
 	setClass(l.section, "bad", worst === "bad");
 	setClass(l.section, "open", open);
 	setAttr(l.head, "aria-expanded", String(open));

@@ -1,5 +1,5 @@
 // The ticket, to be looked at and printed.
-import {el, byId, button, setClass} from "./dom.js";
+import {el, byId, button, setClass, withFractions} from "./dom.js";
 import {state, onChange} from "./state.js";
 import {step, leave} from "./steps.js";
 import {ask} from "./engine.js";
@@ -21,7 +21,13 @@ function clean(node) {
 			else if (a.name === "id" || a.name === "aria-labelledby") e.setAttribute(a.name, a.value.split(" ").map(n => "ticket-" + n).join(" "));
 		}
 	}
+	for (const e of node.querySelectorAll("p, td, th, h2, h3, h4")) setFractions(e);
 	return node;
+}
+
+/** setFractions sets the fractions of a plain text. */
+function setFractions(e) {
+	if (!e.childElementCount) e.replaceChildren(...withFractions(e.textContent));
 }
 
 async function update(what) {

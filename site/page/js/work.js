@@ -10,8 +10,9 @@ const small = () => state.view === "make" ? ["front", "section", "back"].filter(
 const large = () => state.view === "hang" ? "back" : state.main;
 
 function paper() {
-	const box = document.getElementById("stage").getBoundingClientRect();
-	return {width: Math.max(300, Math.round(box.width)), height: Math.max(300, Math.round(box.height))};
+	const box = document.getElementById("main-drawing").getBoundingClientRect();
+	const more = box.width > 600 ? 1.05 : 1.25; // a small piece is drawn larger, with smaller letters
+	return {width: Math.max(240, Math.round(box.width * more)), height: Math.max(240, Math.round(box.height * more))};
 }
 
 async function work(views) {
@@ -45,9 +46,11 @@ export async function refresh() {
 export function begin(onFault) {
 	failed = onFault;
 	onChange(what => { if (what === "order") refresh(); });
-	let width = 0;
+	let before = null;
 	new ResizeObserver(() => {
-		const now = paper().width;
-		if (Math.abs(now - width) > 24) { if (width) refresh(); width = now; }
-	}).observe(document.getElementById("stage"));
+		const now = paper();
+		if (before && Math.abs(now.width - before.width) + Math.abs(now.height - before.height) < 24) return;
+		if (before && state.view !== "cut") refresh();
+		before = now;
+	}).observe(document.getElementById("main-drawing"));
 }

@@ -42,7 +42,7 @@ function split(line, list) {
 const touch = term => el("button", {type: "button", class: "term" + (term.term.path.startsWith("/order/") ? " given" : " worked"), text: term.text, "data-term": term.term.path,
 	onpointerenter: () => light([term.term.path]), onfocus: () => light([term.term.path]), onpointerleave: () => light([state.open?.figure]), onclick: () => openFigure(term.term.path)});
 
-const line = (text, list) => el("p", {class: "working num"}, ...split(text, list).map(p => typeof p === "string" ? p.replaceAll(" x ", " × ") : touch(p)));
+const line = (text, list) => el("p", {class: "working num"}, ...split(text, list).map(p => typeof p === "string" ? el("span", {text: p.replaceAll(" x ", " × ").replaceAll(" - ", " − ")}) : touch(p)));
 
 async function show() {
 	const path = state.open?.figure, box = byId("working");
