@@ -18,7 +18,7 @@ const keyOf = part => whole.includes(part) ? part.name : part.key;
 const isOpen = part => [state.open?.part, state.open?.under?.part].includes(keyOf(part));
 
 function line(part) {
-	const say = el("span", {class: "say"}), mark = el("span", {class: "mark", role: "img"});
+	const say = el("span", {class: "say"}), mark = el("span", {class: "mark"});
 	const head = el("button", {type: "button", class: "part-line", "data-part-line": keyOf(part), onclick: () => isOpen(part) ? leave(false) : openPart(keyOf(part))},
 		el("span", {class: "part-name", text: part.name}), say, mark);
 	const body = el("div", {class: "part-body"}), notes = el("div", {class: "part-notes"});
@@ -51,7 +51,9 @@ function show(l) {
 	const worst = wrong.length || notes.some(n => n.level === "warning") ? "bad" : notes.some(n => n.level === "advice") ? "mind" : "";
 	const count = notes.filter(n => n.level === "advice").length;
 	setText(l.mark, worst === "bad" ? "!" : count ? String(count) : "");
-	setAttr(l.mark, "aria-label", worst === "bad" ? "Does not work" : count ? `${count} to look at` : null);
+	const says = worst === "bad" ? "Does not work" : count ? `${count} to look at` : null;
+	setAttr(l.mark, "role", says && "img");
+	setAttr(l.mark, "aria-label", says);
 	setClass(l.section, "mind", worst === "mind");
 	setClass(l.section, "bad", worst === "bad");
 	setClass(l.section, "open", open);
