@@ -150,40 +150,6 @@ func TestBoxMass(t *testing.T) {
 	}
 }
 
-// TestRailMass: a rail by its trapezoid, on another road: the mean of the long
-// and the short side.
-func TestRailMass(t *testing.T) {
-	in := measure.Inch
-	s := material.Section{Face: 3 * in / 2, Height: 3 * in / 4, Lip: in / 4, Rabbet: 3 * in / 8}
-	ash, _ := material.Of("ash_white")
-	const long = 20 * measure.Inch
-	short := long - 2*s.Face
-	// (1 1/2 x 3/4 - 1/4 x 3/8) in2 over 18 1/2 in, at 672 kg/m3.
-	section := measure.Area(2*3*measure.SquareInch*3/16 - 3*measure.SquareInch/32)
-	want := material.SheetMass(section, (long+short)/2, ash.Nominal)
-	if got := material.RailMass(s, long, 45*measure.Degree, ash.Nominal); got-want > 1 || want-got > 1 {
-		t.Errorf("the rail weighs %v, want %v", got, want)
-	}
-	for _, row := range []struct {
-		name  string
-		s     material.Section
-		long  measure.Length
-		miter measure.Angle
-		want  measure.Mass
-	}{
-		{"a butt joint", material.Section{Face: in, Height: in}, 10 * in, 0, material.BoxMass(in, in, 10*in, ash.Nominal)},
-		{"six sides", material.Section{Face: 2 * in, Height: in}, 10 * in, 30 * measure.Degree, material.BoxMass(2*in, in, 10*in-(2*in).Tan(30*measure.Degree), ash.Nominal)},
-		{"miters that meet", material.Section{Face: 10 * in, Height: in}, 10 * in, 45 * measure.Degree, 0},
-		{"no height", material.Section{Face: in}, 10 * in, 45 * measure.Degree, 0},
-		{"a rabbet as wide as the face", material.Section{Face: in, Height: in, Lip: in, Rabbet: in / 2}, 10 * in, 0, material.BoxMass(in, in, 10*in, ash.Nominal)},
-		{"a rabbet as deep as the height", material.Section{Face: in, Height: in, Lip: in / 2, Rabbet: in}, 10 * in, 0, material.BoxMass(in, in, 10*in, ash.Nominal)},
-	} {
-		if got := material.RailMass(row.s, row.long, row.miter, ash.Nominal); got != row.want {
-			t.Errorf("%s weighs %v, want %v", row.name, got, row.want)
-		}
-	}
-}
-
 func BenchmarkBoxMass(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
@@ -193,18 +159,16 @@ func BenchmarkBoxMass(b *testing.B) {
 	}
 }
 
-// A rail of white ash, 1 1/2 in wide and 3/4 in high, 20 in to its long point.
+// A pane of picture glass, 16 x 20 in and 2 mm thick, and the same in acrylic.
 func Example() {
-	ash, _ := material.Of("ash_white")
-	section := material.Section{
-		Face: 3 * measure.Inch / 2, Height: 3 * measure.Inch / 4,
-		Lip: measure.Inch / 4, Rabbet: 3 * measure.Inch / 8,
+	const in, mm = measure.Inch, measure.Millimeter
+	for _, key := range []string{material.Glass, "acrylic"} {
+		m, _ := material.Of(key)
+		mass := material.BoxMass(16*in, 20*in, 2*mm, m.Nominal)
+		_, shown := measure.ShowMass(mass, true)
+		fmt.Println(key, m.Nominal, m.Source.Status, mass, "or", shown)
 	}
-	mass := material.RailMass(section, 20*measure.Inch, 45*measure.Degree, ash.Nominal)
-	_, shown := measure.ShowMass(mass, true)
-	fmt.Println(ash.Nominal, ash.Source.Status)
-	fmt.Println(mass, "or", shown)
 	// Output:
-	// 672 kg/m3 V2
-	// 210.09 g or 0.5 lb
+	// glass 2500 kg/m3 V2 1032.256 g or 2.3 lb
+	// acrylic 1190 kg/m3 V 491.354 g or 1.1 lb
 }
