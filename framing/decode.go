@@ -4,7 +4,6 @@ import (
 	"errors"
 	"reflect"
 	"strconv"
-	"strings"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
@@ -317,54 +316,4 @@ func (d *decoder) remember(v reflect.Value) {
 	case *Shop:
 		d.shop = *x
 	}
-}
-
-// A field is a member that a struct takes.
-type field struct {
-	name     string
-	index    []int
-	required bool
-	optional bool // left out of the text where it is the zero value
-}
-
-// fieldsOf lists the members that a struct has in a version of the order, those
-// of embedded structs in their place. A version that is not known has all.
-func fieldsOf(t reflect.Type, version int) []field {
-	var fields []field
-	for _, f := range reflect.VisibleFields(t) {
-		name, options, tagged := strings.Cut(f.Tag.Get("json"), ",")
-		if !f.IsExported() || f.Anonymous || name == "" {
-			continue
-		}
-		if version == 1 && f.Tag.Get("since") == "2" {
-			continue
-		}
-		fields = append(fields, field{
-			name: name, index: f.Index, required: f.Tag.Get("order") == "required",
-			optional: tagged && options == "omitzero",
-		})
-	}
-	return fields
-}
-
-func nameOf(fields []field, key string) (name string, known bool) {
-	for _, f := range fields {
-		if f.name == key {
-			return key, true
-		}
-	}
-	for _, f := range fields {
-		if strings.EqualFold(f.name, key) {
-			return f.name, true
-		}
-	}
-	return "", false
-}
-
-func names(fields []field) string {
-	list := make([]string, len(fields))
-	for i, f := range fields {
-		list[i] = f.name
-	}
-	return strings.Join(list, ", ")
 }

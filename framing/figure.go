@@ -31,13 +31,15 @@ func (f Figure) Text() string {
 }
 
 // Spoken returns the shown length for a screen reader.
-func (f Figure) Spoken() string {
+func (f Figure) Spoken() string { return string(f.appendSpoken(nil)) }
+
+func (f Figure) appendSpoken(dst []byte) []byte {
 	for format, ok := f.format, true; ok; format, ok = format.Finer() {
 		if _, rest := format.Round(f.Shown, measure.Nearest); rest == 0 {
-			return format.Spoken(f.Shown, measure.Nearest)
+			return format.AppendSpoken(dst, f.Shown, measure.Nearest)
 		}
 	}
-	return measure.Format{}.Spoken(f.Shown, measure.Nearest)
+	return measure.Format{}.AppendSpoken(dst, f.Shown, measure.Nearest)
 }
 
 // MarshalJSON writes exact and shown in canonical text, and what to print and
@@ -46,7 +48,7 @@ func (f Figure) MarshalJSON() ([]byte, error) { return f.AppendJSON(nil), nil }
 
 // AppendJSON appends what MarshalJSON returns.
 func (f Figure) AppendJSON(dst []byte) []byte {
-	return appendFigure(dst, f.Exact.String(), f.Shown.String(), f.Text(), f.Spoken())
+	return appendFigure(dst, f.Exact, f.Shown, f.Text(), f.appendSpoken)
 }
 
 // A SizeFigure is a width and a height.
@@ -104,7 +106,9 @@ func (a AngleFigure) MarshalJSON() ([]byte, error) { return a.AppendJSON(nil), n
 
 // AppendJSON appends what MarshalJSON returns.
 func (a AngleFigure) AppendJSON(dst []byte) []byte {
-	return appendFigure(dst, a.Exact.String(), a.Shown.String(), a.Text(), a.Text()+" degrees")
+	return appendFigure(dst, a.Exact, a.Shown, a.Text(), func(dst []byte) []byte {
+		return append(append(dst, a.Text()...), " degrees"...)
+	})
 }
 
 // makers of figures for one way of showing.

@@ -23,7 +23,9 @@ func (m MassFigure) MarshalJSON() ([]byte, error) { return m.AppendJSON(nil), ni
 
 // AppendJSON appends what MarshalJSON returns.
 func (m MassFigure) AppendJSON(dst []byte) []byte {
-	return appendFigure(dst, m.Exact.String(), m.Shown.String(), m.Text(), string(measure.AppendSpokenMass(nil, m.Exact, m.inches)))
+	return appendFigure(dst, m.Exact, m.Shown, m.Text(), func(dst []byte) []byte {
+		return measure.AppendSpokenMass(dst, m.Exact, m.inches)
+	})
 }
 
 // A ForceFigure is a load of a plan: exact, and as it is shown, rounded up.
@@ -47,7 +49,9 @@ func (f ForceFigure) MarshalJSON() ([]byte, error) { return f.AppendJSON(nil), n
 
 // AppendJSON appends what MarshalJSON returns.
 func (f ForceFigure) AppendJSON(dst []byte) []byte {
-	return appendFigure(dst, f.Exact.String(), f.Shown.String(), f.Text(), string(measure.AppendSpokenForce(nil, f.Exact, f.inches)))
+	return appendFigure(dst, f.Exact, f.Shown, f.Text(), func(dst []byte) []byte {
+		return measure.AppendSpokenForce(dst, f.Exact, f.inches)
+	})
 }
 
 // inches reports whether lengths are shown in inches; masses and loads are then

@@ -2,7 +2,6 @@ package framing
 
 import (
 	"reflect"
-	"strings"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
@@ -65,16 +64,9 @@ func (g *givens) walk(v reflect.Value, at explain.Path) {
 	}
 	switch v.Kind() {
 	case reflect.Struct:
-		t := v.Type()
-		for i := range t.NumField() {
-			f := t.Field(i)
-			name, options, _ := strings.Cut(f.Tag.Get("json"), ",")
-			switch below := v.Field(i); {
-			case f.Anonymous:
-				g.walk(below, at)
-			case name == "" || options == "omitzero" && below.IsZero():
-			default:
-				g.walk(below, at+"/"+explain.Path(name))
+		for _, f := range fieldsOf(v.Type(), OrderVersion) {
+			if below := v.FieldByIndex(f.index); !f.optional || !below.IsZero() {
+				g.walk(below, at+"/"+explain.Path(f.name))
 			}
 		}
 	case reflect.Array:

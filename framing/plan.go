@@ -1,6 +1,7 @@
 package framing
 
 import (
+	"encoding"
 	"strings"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -232,13 +233,13 @@ type PartMass struct {
 	Uncertain bool `json:"uncertain,omitzero"`
 }
 
-// appendFigure writes the four texts of a figure.
-func appendFigure(dst []byte, exact, shown, text, spoken string) []byte {
-	dst = jsontext.AppendString(append(dst, `{"exact":`...), exact)
-	dst = jsontext.AppendString(append(dst, `,"shown":`...), shown)
-	dst = jsontext.AppendString(append(dst, `,"text":`...), text)
-	dst = jsontext.AppendString(append(dst, `,"spoken":`...), spoken)
-	return append(dst, '}')
+// appendFigure writes the four texts of a figure. Only the text may hold what
+// JSON has to escape, the marks of feet and inches; spoken appends words.
+func appendFigure[Q encoding.TextAppender](dst []byte, exact, shown Q, text string, spoken func([]byte) []byte) []byte {
+	dst, _ = exact.AppendText(append(dst, `{"exact":"`...))
+	dst, _ = shown.AppendText(append(dst, `","shown":"`...))
+	dst = jsontext.AppendString(append(dst, `","text":`...), text)
+	return append(spoken(append(dst, `,"spoken":"`...)), `"}`...)
 }
 
 // trimUnit drops the unit behind a canonical text.

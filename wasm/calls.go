@@ -8,6 +8,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/draw"
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/jsontext"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/framing/ticket"
 )
@@ -68,25 +69,28 @@ func hello(r request) (any, explain.Problems) {
 type workData struct {
 	Plan framing.Plan `json:"plan"`
 	// Fields are the quantities of the order as they are read, by their paths.
-	Fields   map[explain.Path]fieldData `json:"fields"`
-	Drawings map[draw.View]string       `json:"drawings,omitempty"` // SVG
+	Fields   givenTexts           `json:"fields"`
+	Drawings map[draw.View]string `json:"drawings,omitempty"` // SVG
 }
 
-type fieldData struct {
-	Text   string `json:"text"`
-	Spoken string `json:"spoken,omitzero"` // where it is another
-}
+type givenTexts []framing.GivenText
 
-func fieldsOf(plan framing.Plan, piece int) map[explain.Path]fieldData {
-	fields := make(map[explain.Path]fieldData)
-	for _, g := range plan.Givens(piece) {
-		data := fieldData{Text: g.Text}
-		if g.Spoken != g.Text {
-			data.Spoken = g.Spoken
+// AppendJSON appends an object: the text of each quantity, and what is spoken
+// where that is another.
+func (g givenTexts) AppendJSON(dst []byte) []byte {
+	dst = append(dst, '{')
+	for i, q := range g {
+		if i > 0 {
+			dst = append(dst, ',')
 		}
-		fields[g.Path] = data
+		dst = append(jsontext.AppendString(dst, string(q.Path)), `:{"text":`...)
+		dst = jsontext.AppendString(dst, q.Text)
+		if q.Spoken != q.Text {
+			dst = jsontext.AppendString(append(dst, `,"spoken":`...), q.Spoken)
+		}
+		dst = append(dst, '}')
 	}
-	return fields
+	return append(dst, '}')
 }
 
 func work(r request) (any, explain.Problems) {
@@ -94,7 +98,7 @@ func work(r request) (any, explain.Problems) {
 	if problems != nil {
 		return nil, problems
 	}
-	data := workData{Plan: plan, Fields: fieldsOf(plan, r.Piece)}
+	data := workData{Plan: plan, Fields: plan.Givens(r.Piece)}
 	for i, view := range r.Views {
 		if !slices.Contains(view.Choices(), string(view)) {
 			return nil, notAChoice(explain.Path("/views").Index(i), string(view), view.Choices()...)

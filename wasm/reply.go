@@ -12,36 +12,35 @@ const programFailed explain.Code = "program_failed"
 
 // answer replies to a request. It never panics: a request that cannot be
 // understood, and a fault within, are problems of the reply.
-func answer(data []byte) []byte { return answerBy(dispatch, data) }
+func answer(data []byte) []byte { return appendAnswer(make([]byte, 0, 64<<10), dispatch, data) }
 
-// answerBy is answer by a given way to do calls.
-func answerBy(do func(request) (any, explain.Problems), data []byte) (reply []byte) {
+// appendAnswer appends the reply to a request, by a given way to do calls.
+func appendAnswer(dst []byte, do func(request) (any, explain.Problems), data []byte) (reply []byte) {
 	var id int64
 	defer func() {
 		if fault := recover(); fault != nil {
-			reply = problemsReply(id, one(explain.Problem{Code: programFailed, Given: short(said(fault))}))
+			reply = appendProblems(dst, id, one(explain.Problem{Code: programFailed, Given: short(said(fault))}))
 		}
 	}()
 	r, problems := read(data)
 	id = r.ID
 	if problems != nil {
-		return problemsReply(id, problems)
+		return appendProblems(dst, id, problems)
 	}
 	result, problems := do(r)
 	if problems != nil {
-		return problemsReply(id, problems)
+		return appendProblems(dst, id, problems)
 	}
-	return encode(id, "data", result)
+	return appendReply(dst, id, "data", result)
 }
 
-func problemsReply(id int64, problems explain.Problems) []byte {
-	return encode(id, "problems", problems)
+func appendProblems(dst []byte, id int64, problems explain.Problems) []byte {
+	return appendReply(dst, id, "problems", problems)
 }
 
-// encode writes a reply. Nothing in it becomes HTML by itself, so < and > of a
-// drawing stay as they are.
-func encode(id int64, key string, value any) []byte {
-	dst := make([]byte, 0, 16<<10) // a plan of one piece
+// appendReply writes a reply. Nothing in it becomes HTML by itself, so < and > of
+// a drawing stay as they are.
+func appendReply(dst []byte, id int64, key string, value any) []byte {
 	dst = strconv.AppendInt(append(dst, `{"id":`...), id, 10)
 	dst = append(append(append(dst, `,"`...), key...), `":`...)
 	return append(jsontext.Append(dst, value), '}')

@@ -73,7 +73,7 @@ func TestFault(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			var r reply
-			if err := json.Unmarshal(answerBy(do, []byte(`{"id": 7, "call": "work"}`)), &r); err != nil {
+			if err := json.Unmarshal(appendAnswer(nil, do, []byte(`{"id": 7, "call": "work"}`)), &r); err != nil {
 				t.Fatal(err)
 			}
 			if r.ID != 7 || len(r.Problems) != 1 || r.Problems[0].Code != programFailed || r.Problems[0].Given == "" {
