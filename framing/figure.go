@@ -18,6 +18,9 @@ type Figure struct {
 	format measure.Format
 }
 
+// FigureOf is a length that stands as it is, shown as f says.
+func FigureOf(l measure.Length, f measure.Format) Figure { return Figure{l, l, f} }
+
 // Text returns the shown length as it is printed, without its unit where the
 // unit is the plan's own. A shown length that lies between two steps, because
 // it follows from others, is written exactly where that is short, and else as

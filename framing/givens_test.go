@@ -27,7 +27,7 @@ func TestGivens(t *testing.T) {
 	for path, want := range map[explain.Path]string{
 		"/pieces/0/frame/face": "1 1/2", "/shop/overlap": "3/16", "/pieces/0/art/varies/height": "1/8",
 		"/pieces/0/mat/under/0/bevel": "50 deg", "/pieces/0/hang/ratings/wire_breaks": "80.0 lb",
-		"/pieces/0/art/mass": "2.0 lb", "/pieces/0/mat/borders/ratio": "15 %", "/pieces/0/glazing/thickness": "about 0.118",
+		"/pieces/0/art/mass": "2.0 lb", "/pieces/0/mat/borders/ratio": "15 %", "/pieces/0/glazing/thickness": "3 mm",
 	} {
 		if got := texts[path].Text; got != want {
 			t.Errorf("%s reads %q, want %q", path, got, want)

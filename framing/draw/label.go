@@ -27,16 +27,12 @@ func (s *sheet) worked(at explain.Path, f framing.Figure) label {
 
 // given is a length of the piece's order, at a path below it.
 func (s *sheet) given(at explain.Path, l measure.Length) label {
-	return label{text: s.text(l), spoken: s.format.Spoken(l, measure.Nearest), path: s.at("/order/pieces") + at, given: true}
+	f := framing.FigureOf(l, s.format)
+	return label{text: f.Text(), spoken: f.Spoken(), path: s.at("/order/pieces") + at, given: true}
 }
 
 // text writes a length as a figure of the plan is written.
-func (s *sheet) text(l measure.Length) string {
-	if text, rest := s.format.Append(nil, l, measure.Nearest); rest == 0 {
-		return string(text)
-	}
-	return strings.TrimSuffix(string(explain.Of(l).AppendReadable(nil, s.format)), " "+s.format.Unit().String())
-}
+func (s *sheet) text(l measure.Length) string { return framing.FigureOf(l, s.format).Text() }
 
 // at is where the piece stands in a list of pieces.
 func (s *sheet) at(list explain.Path) explain.Path { return list.Index(s.number) }

@@ -85,7 +85,8 @@ func (v Value) Append(dst []byte, f measure.Format) []byte {
 // AppendReadable writes v for someone to read, in the manner of f: exactly where
 // that is short, else as "about" so much:
 //
-//	a length   in thousandths of an inch or tenths of a millimeter
+//	a length   in thousandths of an inch or tenths of a millimeter; whole tenths
+//	           of a millimeter are written as such
 //	an area    in tenths of a square foot or hundredths of a square meter
 //	a mass     in tenths of a pound or hundredths of a kilogram; a small one in
 //	           tenths of an ounce or of a gram
@@ -112,7 +113,10 @@ func (v Value) AppendReadable(dst []byte, f measure.Format) []byte {
 	readable := decimals(exact) <= 2
 	if inches {
 		rough = measure.Format{Style: measure.DecimalInch, Step: measure.Inch / 1000}
-		readable = !bytes.HasSuffix(exact, []byte(" mm")) && decimals(exact) <= 4
+		readable = decimals(exact) <= 4
+		if bytes.HasSuffix(exact, []byte(" mm")) {
+			readable = decimals(exact) <= 1 // 2 mm glass is called so by all
+		}
 	}
 	if readable {
 		return append(dst, exact...)
