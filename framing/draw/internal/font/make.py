@@ -1,15 +1,15 @@
 #!/usr/bin/env python3
 """Make the page's font and the drawings' table of widths from Source Sans 3.
 
-    npm pack @fontsource-variable/source-sans-3@5.3.1 && tar xzf fontsource-*.tgz
+    npm pack @fontsource-variable/source-sans-3@5.3.1 && tar xzf fontsource-variable-source-sans-3-5.3.1.tgz
     python3 framing/draw/internal/font/make.py \
         package/files/source-sans-3-latin-wght-normal.woff2
     gofmt -l framing/draw
 
 Run at the top of the repository; it needs fonttools and brotli for Python (made
 with Debian's python3-fonttools 4.38). It writes
-site/page/font/fairmiter-sans.woff2, one variable file of the weights 400 to
-700, and framing/draw/widths.go.
+site/page/font/fairmiter-sans.woff2, one variable file of all weights, and
+framing/draw/widths.go, of the weights 400 to 700.
 
 The license reserves the name "Source" for the unchanged font, so the subset has
 a name of its own. Figures are tabular as they stand; "frac" makes fractions
@@ -28,9 +28,10 @@ TEXT = [*range(0x20, 0x7F), *range(0xA0, 0x100)] + [
     ord(c) for c in "ıŒœ–—‘’‚“”„•…′″‹›⁄€™−"]
 
 
-def limited(source):
-    """Read the font and keep the weights 400 to 700."""
-    font = instancer.instantiateVariableFont(TTFont(source), {"wght": (400, 700)})
+def read(source):
+    """Read the font. All its weights are kept: fonttools 4.38 limits them wrongly
+    where the font bends between two, and Firefox then refuses all but one."""
+    font = TTFont(source)
     variations = font["gvar"].variations
     for glyph in font.getGlyphOrder():
         if glyph not in variations.keys():
@@ -66,9 +67,8 @@ def advances(source, weight):
 
 def main():
     source = sys.argv[1]
-    font = limited(source)
+    font = read(source)
     named(font)
-    font["OS/2"].usWeightClass = 400
     options = subset.Options()
     options.layout_features = ["frac", "numr", "dnom", "pnum", "kern", "ccmp", "locl", "mark"]
     options.name_IDs, options.name_languages = ["*"], ["*"]
