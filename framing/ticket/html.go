@@ -109,7 +109,11 @@ func (p *page) row(label, text string) {
 		p.b.WriteString("<table class=\"ticket-rows\">\n")
 		p.rows = true
 	}
-	p.b.WriteString(`<tr><th scope="row">` + escape.Replace(label) + "</th><td>" +
+	head := "<td></td>" // what has no name goes on from the row before
+	if label != "" {
+		head = `<th scope="row">` + escape.Replace(label) + "</th>"
+	}
+	p.b.WriteString("<tr>" + head + "<td>" +
 		escape.Replace(strings.Join(strings.Fields(text), " ")) + "</td></tr>\n")
 }
 

@@ -5,13 +5,15 @@ import (
 	"testing"
 )
 
-// Each runs a test in every engine as a subtest. An engine that this machine
+// Each runs a test in every engine as a subtest, some at the same time: a browser
+// mostly waits. An engine that this machine
 // lacks is skipped with the reason; where FAIRMITER_CI=1 says that nothing may be
 // lacking, that is a failure.
 func Each(t *testing.T, test func(*testing.T, Engine)) {
 	t.Helper()
 	for _, e := range Engines() {
 		t.Run(string(e), func(t *testing.T) {
+			t.Parallel()
 			Need(t, e)
 			test(t, e)
 		})

@@ -31,11 +31,15 @@ func startChromium(o Options, cleanup func() error) (transport, error) {
 	if o.Still {
 		args = append(args, "--force-prefers-reduced-motion")
 	}
+	var looks []string
 	if o.Dark {
-		args = append(args, "--blink-settings=preferredColorScheme=0")
+		looks = append(looks, "preferredColorScheme=0")
 	}
 	if o.Contrast {
-		args = append(args, "--blink-settings=preferredContrast=0")
+		looks = append(looks, "preferredContrast=0")
+	}
+	if looks != nil { // of this flag only the last one counts
+		args = append(args, "--blink-settings="+strings.Join(looks, ","))
 	}
 	d := &webdriver{driver: driver, cleanup: cleanup}
 	options := map[string]any{"binary": find(programs[Chromium][1]), "args": args}

@@ -85,8 +85,8 @@ const script = `"use strict";
 `
 
 // Around is the server of the page with the watch around it. It has the browser
-// report what breaks the policy, also in a worker, and puts a script before those
-// of an HTML file.
+// report what breaks the policy, also in a worker but for WebKit, which says nothing
+// of one, and puts a script before those of an HTML file.
 func (w *Watch) Around(page http.Handler) http.Handler {
 	return http.HandlerFunc(func(rw http.ResponseWriter, r *http.Request) {
 		switch r.URL.Path {

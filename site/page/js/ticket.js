@@ -48,5 +48,5 @@ export function begin() {
 	const working = el("input", {type: "checkbox", id: "ticket-working", onchange: () => update("open")});
 	byId("ticket-bar").append(button("Print", () => print(), {class: "strong", id: "ticket-print"}), el("label", {class: "check"}, working, "with workings"), button("Back to the piece", () => leave(false), {id: "ticket-back"}));
 	byId("ticket").addEventListener("keydown", e => { if (e.key === "Escape") leave(false); });
-	onChange(update);
+	onChange(update, "order", "plan", "open");
 }
