@@ -3,7 +3,7 @@ import {byId, setText} from "./dom.js";
 import {state, changed} from "./state.js";
 import {kept} from "./keep.js";
 import {sample} from "./sample.js";
-import {start} from "./engine.js";
+import {hello} from "./engine.js";
 import {learn, problem} from "./words.js";
 import * as schema from "./schema.js";
 import * as steps from "./steps.js";
@@ -23,7 +23,6 @@ const fault = error => {
 };
 
 async function begin() {
-	const hello = start();
 	const [first] = await Promise.all([kept() ?? sample(), schema.load()]);
 	state.order = first;
 	steps.begin();
@@ -35,7 +34,12 @@ async function begin() {
 	learn(reply.data.english);
 	await work.refresh();
 	changed("open");
+	performance.mark("ready");
 	document.body.dataset.ready = "yes";
+	setTimeout(keepOffline, 1500); // what is typed at once comes first
+}
+
+function keepOffline() {
 	if ("serviceWorker" in navigator && isSecureContext) navigator.serviceWorker.register("sw.js").catch(() => { /* a frame that may not keep things works all the same */ });
 }
 

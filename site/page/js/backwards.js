@@ -52,8 +52,9 @@ async function solve(want, free, value, out) {
 	if (!reply) return;
 	if (reply.problems) return out.replaceChildren(el("p", {class: "wrong", text: reply.problems.map(problem).join(" ")}));
 	const s = reply.data.solution ?? reply.data;
-	if (s.found) return out.replaceChildren(gives(free, s.answer, s));
-	out.replaceChildren(el("p", {class: "wrong num", text: s.reason?.text ?? "No value gives that."}), ...(s.nearest ?? []).map(t => gives(free, t)));
+	if (s.found) out.replaceChildren(gives(free, s.answer, s));
+	else out.replaceChildren(el("p", {class: "wrong num", text: s.reason?.text ?? "No value gives that."}), ...(s.nearest ?? []).map(t => gives(free, t)));
+	out.scrollIntoView({block: "nearest"});
 }
 
 /** backwards is the form under a working. */

@@ -26,7 +26,7 @@ function pieces() {
 	const list = state.plan?.order.pieces ?? [], box = byId("which");
 	const name = (p, i) => p.name || `Piece ${i + 1}`;
 	fill(box, state.piece + JSON.stringify(list.map(p => [p.name, p.quantity])), () => {
-		if (list.length < 2) return [el("h1", {text: list[0] ? name(list[0], 0) : "Fairmiter"})];
+		if (list.length < 2) return [el("h1", {text: list[0] ? name(list[0], 0) : "Fairmiter", "data-path": list[0]?.name && "/order/pieces/0/name"})];
 		const select = el("select", {"aria-label": "Which piece", onchange: () => step({piece: Number(select.value), open: null}) ?? refresh()}, ...list.map((p, i) => el("option", {value: i, text: `${i + 1}  ${name(p, i)}`})));
 		select.value = state.piece;
 		return [el("h1", {}, select)];
@@ -59,5 +59,5 @@ export function begin() {
 	byId("units").append(button("in", () => units("in"), {"data-unit": "in", "aria-label": "in: show inches"}), button("mm", () => units("mm"), {"data-unit": "mm", "aria-label": "mm: show millimeters"}));
 	byId("undo").addEventListener("click", undo);
 	byId("print").addEventListener("click", openTicket);
-	onChange(update);
+	onChange(update, "order", "plan", "open");
 }

@@ -30,5 +30,5 @@ function update() {
 }
 
 export function begin() {
-	onChange(what => { if (what !== "order") update(); });
+	onChange(update, "plan", "open");
 }

@@ -1,31 +1,15 @@
-// Drawings: SVG text of the library put into the page, made to be tapped.
+// Drawings of the library on the page, made to be tapped.
 import {setClass} from "./dom.js";
-
-const parser = new DOMParser();
+import {draw} from "./picture.js";
 
 /** show puts a drawing into a box where it is another than before. */
 export function show(box, svg, quiet) {
-	if (!svg || box.drawn === svg) return false;
+	if (!svg || box.drawn === svg) return;
 	box.drawn = svg;
-	const root = parser.parseFromString(svg, "image/svg+xml").documentElement;
-	if (root.nodeName !== "svg") return false;
 	const focus = box.contains(document.activeElement) ? document.activeElement.id : "";
-	const node = document.importNode(root, true);
-	node.removeAttribute("font-family"); // the page's own
-	if (quiet) hush(node);
-	const before = box.querySelector("svg");
-	if (before) before.replaceWith(node);
-	else box.append(node);
-	if (focus) document.getElementById(focus)?.focus({preventScroll: true});
+	if (!draw(box, svg, quiet)) return;
+	if (focus && document.activeElement.id !== focus) document.getElementById(focus)?.focus({preventScroll: true});
 	relight(box);
-	return true;
-}
-
-/** hush makes a drawing a mere picture: nothing in it can be reached. */
-function hush(node) {
-	for (const e of [node, ...node.querySelectorAll("[id], [tabindex], [role]")])
-		for (const name of ["id", "tabindex", "role", "aria-label", "aria-description", "aria-labelledby"]) e.removeAttribute(name);
-	node.querySelectorAll("title, desc").forEach(e => e.remove());
 }
 
 let lit = [];

@@ -2,14 +2,16 @@
 // of each kind only the newest. One that was overtaken is answered with null.
 
 const protocol = 1;
-let worker, count = 0, flying = null;
 const waiting = new Map(); // by kind
+let count = 0, flying = null;
 
-export function start() {
-	worker = new Worker("worker.js");
-	worker.onmessage = event => land(JSON.parse(event.data));
-	return ask("hello", {protocol});
-}
+// The page loads this file first, so that the library is on its way, in a thread
+// of its own, while the others come.
+const worker = new Worker("worker.js");
+worker.onmessage = event => land(JSON.parse(event.data));
+
+/** hello is the answer of the library once it is there. */
+export const hello = ask("hello", {protocol});
 
 /** ask asks; kind says which questions overtake one another. */
 export function ask(call, fields, kind = call) {

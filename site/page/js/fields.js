@@ -48,7 +48,7 @@ function words(path, name, wrong) {
 
 function count(path, name, wrong) {
 	const f = schema.field(path), now = () => Number(worked("/order" + path) ?? f.minimum);
-	const shown = el("output", {class: "num"});
+	const shown = el("output", {class: "num", "data-path": "/order" + path});
 	const go = by => change(path, Math.min(f.maximum, Math.max(f.minimum, now() + by)));
 	const less = button("−", () => go(-1), {"aria-label": `${name}: one less`}), more = button("+", () => go(1), {"aria-label": `${name}: one more`});
 	return {input: el("div", {class: "row", role: "group", "aria-label": name, "aria-describedby": wrong}, el("span", {class: "name", text: name}), el("span", {class: "count"}, less, shown, more)), update: () => {

@@ -19,8 +19,8 @@ function save() {
 export async function read(text) {
 	const reply = await ask("work", {text, views: []}, "file");
 	const problems = reply?.problems ?? reply?.data?.plan.problems ?? [];
-	const broken = !reply?.data?.plan.pieces?.length;
-	if (broken) return setText(byId("told-seen"), "This file holds no order: " + problems.slice(0, 3).map(problem).join(" "));
+	const broken = () => !JSON.parse(text).pieces.every(piece => piece && typeof piece === "object" && !Array.isArray(piece));
+	if (!reply?.data?.plan.pieces?.length || broken()) return setText(byId("told-seen"), "This file holds no order: " + problems.slice(0, 3).map(problem).join(" "));
 	setText(byId("told-seen"), "");
 	step({order: JSON.parse(text), piece: 0, open: null, view: "make"});
 }

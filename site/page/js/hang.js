@@ -14,7 +14,7 @@ function marks() {
 	const list = piecePlan().hang.marks;
 	return list.flatMap((mark, i) => {
 		const at = here(`/hang/marks/${i}`), name = list.length === 1 ? "The hook" : i === 0 ? "Left hook" : "Right hook";
-		return [el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), " from the middle of the piece"))];
+		return [el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), list.length === 1 ? " from the middle of the piece" : ` from the middle of the piece, to the ${i === 0 ? "left" : "right"}`))];
 	});
 }
 
@@ -41,5 +41,5 @@ function update() {
 }
 
 export function begin() {
-	onChange(what => { if (what !== "order") update(); });
+	onChange(update, "plan", "open");
 }

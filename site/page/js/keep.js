@@ -4,7 +4,24 @@ const name = "fairmiter.order", ticks = "fairmiter.ticks";
 const read = key => { try { return localStorage.getItem(key); } catch { return null; } };
 const write = (key, text) => { try { localStorage.setItem(key, text); } catch { /* a frame without storage: the order lives as long as the page */ } };
 
-export const keep = order => write(name, JSON.stringify(order));
+let newest = null, later = 0;
+
+/** keep keeps the order, once its numbers are on the screen; a page that goes
+    away keeps it at once. */
+export function keep(order) {
+	newest = order;
+	later ||= setTimeout(now, 100);
+}
+
+function now() {
+	clearTimeout(later);
+	later = 0;
+	if (newest) write(name, JSON.stringify(newest));
+	newest = null;
+}
+
+addEventListener("pagehide", now);
+document.addEventListener("visibilitychange", now);
 
 export function kept() {
 	try {

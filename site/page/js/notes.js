@@ -30,8 +30,8 @@ export const signature = list => list.map(n => n.text + (n.changes ?? []).map(c 
 /** announce tells a listener what turned up, when the typing has paused. */
 export function announce() {
 	let timer = 0, before = null;
-	onChange(what => {
-		if (what !== "plan" || !state.good) return;
+	onChange(() => {
+		if (!state.good) return;
 		clearTimeout(timer);
 		timer = setTimeout(() => {
 			const now = notes().filter(n => n.level === "warning").map(n => n.text);
@@ -39,5 +39,5 @@ export function announce() {
 			if (before && (fresh.length || now.length < before.length)) setText(byId("told"), fresh.length ? fresh.join(" ") : "Mended.");
 			before = now;
 		}, 700);
-	});
+	}, "plan");
 }

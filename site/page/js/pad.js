@@ -65,7 +65,7 @@ function done() {
 
 /** refocus goes back to the number that the pad was opened from. */
 function refocus(path) {
-	const places = [...document.querySelectorAll(`[data-path="${CSS.escape(path)}"]`)].filter(e => e.getClientRects().length);
+	const places = [...document.querySelectorAll(`:is(button, [tabindex])[data-path="${CSS.escape(path)}"]`)].filter(e => e.getClientRects().length);
 	(places.find(e => e.closest("#side")) ?? places[0])?.focus({preventScroll: true});
 }
 
@@ -141,5 +141,5 @@ function update(what) {
 
 export function begin() {
 	make();
-	onChange(update);
+	onChange(update, "order", "plan", "open");
 }

@@ -3,40 +3,44 @@
 import {here, text, given, worked, piecePlan, isUsual} from "./state.js";
 import {choice} from "./words.js";
 
-const t = rest => text("/order" + here(rest));
+// What a part says is a list of texts and of values, each value with its place, so
+// that one can tell every number on the page by where it stands in the plan.
+const value = path => text(path) && {path, text: text(path)};
+const t = rest => value("/order" + here(rest));
 const chosen = rest => worked("/order" + here(rest));
 const word = rest => choice(here(rest), chosen(rest) ?? "");
-const by = (a, b) => `${t(a)} × ${t(b)}`;
-const list = (...texts) => texts.filter(Boolean).join(", ");
+const say = (texts, ...values) => texts.flatMap((s, i) => [s, values[i] ?? ""].flat()).filter(Boolean);
+const list = (...items) => items.filter(Boolean).flatMap((item, i) => [i ? ", " : "", item].flat()).filter(Boolean);
+const by = (a, b) => say`${t(a)} × ${t(b)}`;
 const some = rest => chosen(rest) !== undefined && !/^0 /.test(chosen(rest)) && t(rest);
 
 function borders() {
 	const b = "/mat/borders";
-	if (chosen(b + "/by") === "board") return `on a board of ${by(b + "/board/width", b + "/board/height")}`;
+	if (chosen(b + "/by") === "board") return say`on a board of ${by(b + "/board/width", b + "/board/height")}`;
 	const [left, right, top, bottom] = ["left", "right", "top", "bottom"].map(side => t(`${b}/${side}`));
 	const weighted = chosen(b + "/weight") !== "none";
-	const below = weighted ? text(here("/mat/visible/bottom")) : bottom;
-	if (left === right && left === top) return below === left ? `${left} all round` : `${left} all round, ${below} below`;
-	return left === right ? `${left} at the sides, ${top} above, ${below} below` : `${left} left, ${right} right, ${top} above, ${below} below`;
+	const below = weighted ? value(here("/mat/visible/bottom")) : bottom;
+	if (left.text === right.text && left.text === top.text) return below.text === left.text ? say`${left} all round` : say`${left} all round, ${below} below`;
+	return left.text === right.text ? say`${left} at the sides, ${top} above, ${below} below` : say`${left} left, ${right} right, ${top} above, ${below} below`;
 }
 
-const frame = part => list(chosen(part + "/molding") || word(part + "/wood"), `face ${t(part + "/face")}`,
-	chosen(part + "/kind") === "floater" ? `floats with a gap of ${t(part + "/gap")}` : `lip ${t(part + "/lip")}`, some(part + "/rabbet") && `rabbet ${t(part + "/rabbet")}`);
-const thick = part => !isUsual(here(part + "/thickness")) && `${t(part + "/thickness")} thick`;
-const sheet = part => list(chosen(part + "/name") || word(part + "/material"), thick(part));
+const frame = part => list(t(part + "/molding") || word(part + "/wood"), say`face ${t(part + "/face")}`,
+	chosen(part + "/kind") === "floater" ? say`floats with a gap of ${t(part + "/gap")}` : say`lip ${t(part + "/lip")}`, some(part + "/rabbet") && say`rabbet ${t(part + "/rabbet")}`);
+const thick = part => !isUsual(here(part + "/thickness")) && say`${t(part + "/thickness")} thick`;
+const sheet = part => list(t(part + "/name") || word(part + "/material"), thick(part));
 
 const under = i => ({
 	key: `mat/under/${i}`, name: i ? "Third mat" : "Mat under it", add: i ? "Add a third mat" : "Add a window mat under it", on: i ? "mat/under/0" : "mat", fresh: {},
-	main: ["name", "reveal"], say: () => list(chosen(`/mat/under/${i}/name`), `${t(`/mat/under/${i}/reveal`)} shows`),
+	main: ["name", "reveal"], say: () => list(t(`/mat/under/${i}/name`), say`${t(`/mat/under/${i}/reveal`)} shows`),
 });
 
 export const parts = [
-	{key: "art", name: "Picture", main: ["width", "height", "kind"], say: () => `${word("/art/kind")}, ${by("/art/width", "/art/height")}`},
+	{key: "art", name: "Picture", main: ["width", "height", "kind"], say: () => list(word("/art/kind"), by("/art/width", "/art/height"))},
 	{key: "mat", name: "Mat", add: "Add a mat", fresh: {}, skip: ["under"], main: ["name", "borders/left", "borders/right", "borders/top", "borders/bottom", "window/each_side"],
-		say: () => list(chosen("/mat/name") || `${t("/mat/thickness")} board`, borders())},
+		say: () => list(t("/mat/name") || say`${t("/mat/thickness")} board`, borders())},
 	under(0), under(1),
 	{key: "glazing", name: "Glazing", add: "Put glazing in front", fresh: {}, main: ["material", "thickness"], say: () => sheet("/glazing")},
-	{key: "spacer", name: "Spacer", add: "Add a spacer", fresh: {width: "1/4 in"}, main: ["width", "depth", "under"], say: () => `${t("/spacer/depth")} deep, ${t("/spacer/width")} wide, behind the ${word("/spacer/under")}`},
+	{key: "spacer", name: "Spacer", add: "Add a spacer", fresh: {width: "1/4 in"}, main: ["width", "depth", "under"], say: () => say`${t("/spacer/depth")} deep, ${t("/spacer/width")} wide, behind the ${word("/spacer/under")}`},
 	{key: "mount", name: "Mount", add: "Put a mount behind the art", fresh: {}, main: ["material", "thickness"], say: () => sheet("/mount")},
 	{key: "backing", name: "Backing", add: "Close it with a backing", fresh: {}, main: ["material", "thickness"], say: () => sheet("/backing")},
 	{key: "liner", name: "Liner", add: "Put a liner in", fresh: {face: "1 in", lip: "1/4 in"}, main: ["molding", "face", "lip", "height"], say: () => frame("/liner")},
@@ -46,13 +50,13 @@ export const parts = [
 
 function hanging() {
 	const way = word("/hang/by"), hooks = chosen("/hang/by") === "wire" ? ` over ${chosen("/hang/hooks") === 1 ? "one hook" : "two hooks"}` : "";
-	return `by ${way === "sawtooth" ? "a sawtooth" : way === "wire" ? "a wire" : way}${hooks}, middle ${t("/hang/center")} above the floor`;
+	return say`by ${way === "sawtooth" ? "a sawtooth" : way === "wire" ? "a wire" : way}${hooks}, middle ${t("/hang/center")} above the floor`;
 }
 
 /** whole are the settings of the order that no piece owns. */
 export const whole = [
-	{key: "", name: "Order", main: ["job", "date", "units"], only: ["job", "date", "units", "show"], say: () => list(worked("/order/job") || "no name yet", worked("/order/date"))},
-	{key: "shop", name: "Shop", main: ["allowance", "overlap", "border", "points"], say: () => `allowance ${text("/order/shop/allowance")}, mats lap over by ${text("/order/shop/overlap")}`},
+	{key: "", name: "Order", main: ["job", "date", "units"], only: ["job", "date", "units", "show"], say: () => list(value("/order/job") || "no name yet", value("/order/date"))},
+	{key: "shop", name: "Shop", main: ["allowance", "overlap", "border", "points"], say: () => say`allowance ${value("/order/shop/allowance")}, mats lap over by ${value("/order/shop/overlap")}`},
 ];
 
 /** pathOf is where a part stands in the order. */

@@ -1,5 +1,5 @@
 // The side sheet: a line for each part that says what it is now, and opens.
-import {el, button, byId, setText, setAttr, setClass, fill} from "./dom.js";
+import {el, button, byId, setText, setAttr, setClass, fill, withFractions} from "./dom.js";
 import {state, onChange, problemsAt} from "./state.js";
 import {set, unset} from "./pointer.js";
 import {step, leave} from "./steps.js";
@@ -46,14 +46,15 @@ function build(l) {
 
 function show(l) {
 	const open = isOpen(l.part), wrong = problemsAt(pathOf(l.part) || "/units");
-	setText(l.say, state.good || whole.includes(l.part) ? l.part.say() : wrong.length ? problem(wrong[0]) : l.say.textContent);
+	const says = state.good || whole.includes(l.part) ? l.part.say() : wrong.length ? [problem(wrong[0])] : null;
+	if (says) fill(l.say, JSON.stringify(says), () => says.flatMap(s => s.path ? el("span", {"data-path": s.path, text: s.text}) : withFractions(s)));
 	const notes = notesOf(keyOf(l.part), open).filter(n => n.level !== "caution" || open);
 	const worst = wrong.length || notes.some(n => n.level === "warning") ? "bad" : notes.some(n => n.level === "advice") ? "mind" : "";
 	const count = notes.filter(n => n.level === "advice").length;
 	setText(l.mark, worst === "bad" ? "!" : count ? String(count) : "");
-	const says = worst === "bad" ? "Does not work" : count ? `${count} to look at` : null;
-	setAttr(l.mark, "role", says && "img");
-	setAttr(l.mark, "aria-label", says);
+	const marked = worst === "bad" ? "Does not work" : count ? `${count} to look at` : null;
+	setAttr(l.mark, "role", marked && "img");
+	setAttr(l.mark, "aria-label", marked);
 	setClass(l.section, "mind", worst === "mind");
 	setClass(l.section, "bad", worst === "bad");
 	setClass(l.section, "open", open);
@@ -84,7 +85,7 @@ function add(part) {
 
 export function begin() {
 	onChange(what => {
-		if (what === "plan" || what === "open") update();
+		update();
 		if (what === "open" && state.open?.part) lines.get(find(state.open.part))?.section.scrollIntoView({block: "nearest"});
-	});
+	}, "plan", "open");
 }

@@ -38,7 +38,7 @@ function update() {
 	for (const name of Object.keys(names)) {
 		const item = byId(`thumb-${name}`);
 		item.hidden = name === state.main || state.view !== "make";
-		show(item.querySelector(".drawing-box"), drawings[name], true);
+		if (!item.hidden) show(item.querySelector(".drawing-box"), drawings[name], true);
 	}
 	const text = state.plan && !state.good ? "As it was before: something in the order cannot be read yet." : "";
 	setText(byId("stale"), text);
@@ -47,5 +47,5 @@ function update() {
 export function begin() {
 	for (const name of Object.keys(names)) byId(`thumb-${name}`).append(thumb(name));
 	onTap(byId("main-drawing"), tapped);
-	onChange(update);
+	onChange(update, "drawn", "open");
 }

@@ -12,10 +12,12 @@ export const state = {
 	open: null,    // {part}, {pad, …}, {figure} or {ticket}
 };
 
-const listeners = new Set();
-export const onChange = f => listeners.add(f);
-/** changed tells everyone; what is one of "order", "plan", "open". */
-export const changed = what => { for (const f of listeners) f(what); };
+const listeners = [];
+/** onChange has f called after some kinds of change, with the kind. */
+export const onChange = (f, ...kinds) => listeners.push({f, kinds});
+/** changed tells everyone what changed: "order"; "drawn", the drawings of a new
+    plan, which are to be seen first; "plan", all that follows from it; "open". */
+export const changed = what => { for (const {f, kinds} of listeners) if (kinds.includes(what)) f(what); };
 
 /** here is the place of the current piece in the order, with rest below it. */
 export const here = (rest = "") => `/pieces/${state.piece}${rest}`;

@@ -54,7 +54,7 @@ async function show() {
 	if (!reply || state.open?.figure !== path) return;
 	const d = reply.data;
 	fill(box, path + (d ? d.text + d.rounding : "") + text(path), () => [
-		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(label(path)), el("span", {class: "num big", text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
+		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(label(path)), el("span", {class: "num big", "data-path": path, text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
 		...(d ? [line(d.text, terms(d.working.formula)), el("p", {class: "rounding num", text: "Shown: " + d.rounding.replaceAll(" x ", " × ")}), el("p", {class: "source", text: "Source: " + d.source})] : []),
 		backwards(path, d),
 	]);
@@ -63,11 +63,10 @@ async function show() {
 
 export function begin() {
 	byId("working").addEventListener("keydown", e => { if (e.key === "Escape") leave(false); });
-	onChange(async what => {
-		if (what === "order") return;
+	onChange(async () => {
 		const before = byId("working").hidden;
 		await show();
 		if (before && state.open?.figure) byId("working-name")?.focus({preventScroll: true});
 		if (!state.open?.figure && !state.open?.pad) light([]);
-	});
+	}, "plan", "open");
 }
