@@ -3,17 +3,13 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"os"
-	"strconv"
 	"strings"
 	"sync"
 	"testing"
 	"time"
 
-	"github.com/fairmiter/fairmiter/framing"
-	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/site/internal/browser"
 	"github.com/fairmiter/fairmiter/site/internal/build"
 )
@@ -72,63 +68,6 @@ func (v visit) eval(script string, args ...any) any {
 	return value
 }
 
-// numbers are the texts of the large drawing by what they are.
-const numbers = `const texts = {};
-	for (const e of document.querySelectorAll("#main-drawing [data-path]")) texts[e.dataset.path] = (texts[e.dataset.path] ?? "") + "|" + (e.querySelector("text") ?? e).textContent;
-	return texts;`
-
-// holds compares every number that the page shows with Go's plan of the order.
-func (v visit) holds(order framing.Order) {
-	v.Helper()
-	plan, err := framing.Work(order)
-	if err != nil {
-		v.Fatal(err)
-	}
-	want := make(map[string]string)
-	for _, g := range plan.Givens(0) {
-		want["/order"+string(g.Path)] = g.Text
-	}
-	text, err := json.Marshal(plan)
-	if err != nil {
-		v.Fatal(err)
-	}
-	var document any
-	if err := json.Unmarshal(text, &document); err != nil {
-		v.Fatal(err)
-	}
-	for _, path := range plan.Figures(0) {
-		want[string(path)] = textAt(document, path)
-	}
-	seen := v.eval(numbers).(map[string]any)
-	if len(seen) < 10 {
-		v.Errorf("only %d numbers on the drawing", len(seen))
-	}
-	for path, texts := range seen {
-		for _, text := range strings.Split(strings.Trim(fmt.Sprint(texts), "|"), "|") {
-			text = strings.TrimSpace(strings.ReplaceAll(text, "\u00a0", " "))
-			if w, ok := want[path]; !ok || text != w && !strings.HasSuffix(text, " "+w) {
-				v.Errorf("%s reads %q, in Go %q", path, text, w)
-			}
-		}
-	}
-}
-
-// textAt is the text of the figure that stands at a path of a plan.
-func textAt(document any, path explain.Path) string {
-	for _, segment := range path.Segments() {
-		switch d := document.(type) {
-		case map[string]any:
-			document = d[segment]
-		case []any:
-			i, _ := strconv.Atoi(segment)
-			document = d[i]
-		}
-	}
-	figure, _ := document.(map[string]any)
-	text, _ := figure["text"].(string)
-	return text
-}
-
 // press clicks on the first element that a selector finds, in the page itself.
 func (v visit) press(css string) {
 	v.Helper()
@@ -141,10 +80,10 @@ func (v visit) press(css string) {
 // numbers are Go's; a dimension is tapped and typed; the numbers follow, and are
 // Go's again; a worked number says how it came to be; the ticket is there.
 func TestPage(t *testing.T) {
+	t.Parallel()
 	browser.Each(t, func(t *testing.T, e browser.Engine) {
 		v := visits(t, e, browser.Options{Width: 1180, Height: 820})
-		order := framing.Sample()
-		v.holds(order)
+		v.holds("the sample", worked(t, sampleWith(t, nil)))
 
 		v.press(`#main-drawing [data-path="/order/pieces/0/frame/face"]`)
 		v.wait(`!document.getElementById("pad").hidden && document.querySelector("#pad input").value === "1 1/8"`)
@@ -153,8 +92,7 @@ func TestPage(t *testing.T) {
 		if got, err := v.Eval(`return document.querySelector('#main-drawing [data-path="/pieces/0/frame/outside/width"]').textContent.trim()`); err != nil || got != "17" {
 			t.Errorf("outside %v, %v", got, err)
 		}
-		order.Pieces[0].Frame.Face = 3 * 25_400_000 / 2
-		v.holds(order)
+		v.holds("typing", worked(t, sampleWith(t, func(_, piece map[string]any) { piece["frame"].(map[string]any)["face"] = "1 1/2" })))
 		v.eval(`[...document.querySelectorAll("#pad button")].find(b => b.textContent === "Done").click()`)
 		v.wait(`document.getElementById("pad").hidden`)
 
@@ -171,6 +109,7 @@ func TestPage(t *testing.T) {
 
 // TestRemedy: what a note proposes is one press away, and mends it.
 func TestRemedy(t *testing.T) {
+	t.Parallel()
 	browser.Need(t, browser.Chromium)
 	v := visits(t, browser.Chromium, browser.Options{Width: 1180, Height: 820})
 	const code = "hang.wire_unrated"
@@ -182,16 +121,25 @@ func TestRemedy(t *testing.T) {
 // TestHostileNames: what an order says stays text, on the page, in the drawings
 // and on the ticket.
 func TestHostileNames(t *testing.T) {
+	t.Parallel()
 	browser.Need(t, browser.Chromium)
 	v := visits(t, browser.Chromium, browser.Options{Width: 820, Height: 1180})
+	home := fmt.Sprint(v.eval(`return location.href`))
+	open := func(name string) {
+		t.Helper()
+		if err := v.Navigate(strings.TrimSuffix(home, "/") + "/" + name); err != nil {
+			t.Fatal(err)
+		}
+	}
 	for _, name := range []string{
 		`<img src=x onerror=document.body.dataset.owned=1>`, `"><script>document.body.dataset.owned=1</script>`, `</svg><svg onload=document.body.dataset.owned=1>`,
 		`' onmouseover='document.body.dataset.owned=1`, `שלום <b>x</b>`, strings.Repeat("W", 199),
 	} {
+		open("sample.json") // where the page does not keep its own
 		v.eval(`const o = JSON.parse(localStorage.getItem("fairmiter.order") ?? "null") ?? {version: 2, units: "in", pieces: [{art: {width: "9", height: "12"}, mat: {}, glazing: {}, frame: {face: "1", lip: "1/4"}}]};
 			const p = o.pieces[0]; o.job = p.name = arguments[0]; p.mat.name = arguments[0]; p.glazing.name = arguments[0]; p.frame.molding = arguments[0];
-			localStorage.setItem("fairmiter.order", JSON.stringify(o)); location.reload();`, name)
-		time.Sleep(200 * time.Millisecond)
+			localStorage.setItem("fairmiter.order", JSON.stringify(o));`, name)
+		open("")
 		v.ready()
 		v.press(`#print`)
 		v.wait(`document.querySelector("#ticket-sheet .ticket-piece svg")`)
@@ -199,13 +147,25 @@ func TestHostileNames(t *testing.T) {
 		if got := fmt.Sprint(found); got != "[ 0 true]" {
 			t.Errorf("%s: %s", name, got)
 		}
-		v.eval(`history.back()`)
 	}
 }
 
-// TestAccessible runs axe-core over the three views. Its path stands in AXE.
+// TestAccessible runs axe-core over the three views.
 func TestAccessible(t *testing.T) {
+	t.Parallel()
 	browser.Need(t, browser.Chromium)
+	script := axe(t)
+	v := visits(t, browser.Chromium, browser.Options{Width: 820, Height: 1180})
+	for _, view := range []string{"make", "cut", "hang"} {
+		v.press(`#views [data-view="` + view + `"]`)
+		v.wait(`document.body.dataset.view === "` + view + `"`)
+		v.accessible(view, script)
+	}
+}
+
+// axe is axe-core, whose path stands in AXE.
+func axe(t *testing.T) string {
+	t.Helper()
 	script, err := os.ReadFile(os.Getenv("AXE"))
 	if err != nil {
 		if os.Getenv("FAIRMITER_CI") == "1" {
@@ -213,21 +173,22 @@ func TestAccessible(t *testing.T) {
 		}
 		t.Skip("AXE names no axe-core:", err)
 	}
-	v := visits(t, browser.Chromium, browser.Options{Width: 820, Height: 1180})
-	for _, view := range []string{"make", "cut", "hang"} {
-		v.press(`#views [data-view="` + view + `"]`)
-		v.wait(`document.body.dataset.view === "` + view + `"`)
-		got, err := v.EvalAsync(string(script) + `;const done = arguments[arguments.length - 1];
-			axe.run(document).then(r => done({passes: r.passes.length, violations: r.violations.map(x => x.id + ": " + x.nodes.map(n => n.html.slice(0, 120)).join(" | "))}), e => done({passes: 0, violations: [String(e)]}));`)
-		if err != nil {
-			t.Fatal(err)
-		}
-		result := got.(map[string]any)
-		if passes, _ := result["passes"].(float64); passes < 10 {
-			t.Errorf("%s: only %v rules passed", view, result["passes"])
-		}
-		for _, violation := range result["violations"].([]any) {
-			t.Errorf("%s: %v", view, violation)
-		}
+	return string(script)
+}
+
+// accessible runs axe-core over the page as it is.
+func (v visit) accessible(what, script string) {
+	v.Helper()
+	got, err := v.EvalAsync(script + `;const done = arguments[arguments.length - 1];
+		axe.run(document).then(r => done({passes: r.passes.length, violations: r.violations.map(x => x.id + ": " + x.nodes.map(n => n.html.slice(0, 120)).join(" | "))}), e => done({passes: 0, violations: [String(e)]}));`)
+	if err != nil {
+		v.Fatal(err)
+	}
+	result := got.(map[string]any)
+	if passes, _ := result["passes"].(float64); passes < 10 {
+		v.Errorf("%s: only %v rules passed", what, result["passes"])
+	}
+	for _, violation := range result["violations"].([]any) {
+		v.Errorf("%s: %v", what, violation)
 	}
 }
