@@ -69,9 +69,17 @@ func hello(r request) (any, explain.Problems) {
 type workData struct {
 	Plan framing.Plan `json:"plan"`
 	// Fields are the quantities of the order as they are read, by their paths.
-	Fields   givenTexts           `json:"fields"`
-	Drawings map[draw.View]string `json:"drawings,omitempty"` // SVG
+	Fields   givenTexts `json:"fields"`
+	Drawings drawings   `json:"drawings,omitempty"`
 }
+
+// bareData is workData without what takes longest to write and to read.
+type bareData struct {
+	Worked   bool     `json:"worked"` // the piece
+	Drawings drawings `json:"drawings,omitempty"`
+}
+
+type drawings map[draw.View]string // SVG
 
 type givenTexts []framing.GivenText
 
@@ -98,19 +106,30 @@ func work(r request) (any, explain.Problems) {
 	if problems != nil {
 		return nil, problems
 	}
-	data := workData{Plan: plan, Fields: plan.Givens(r.Piece)}
+	drawn, problems := r.draw(plan)
+	switch {
+	case problems != nil:
+		return nil, problems
+	case r.Bare:
+		return bareData{r.Piece >= 0 && r.Piece < len(plan.Pieces) && plan.Pieces[r.Piece].Worked, drawn}, nil
+	}
+	return workData{plan, plan.Givens(r.Piece), drawn}, nil
+}
+
+func (r request) draw(plan framing.Plan) (drawings, explain.Problems) {
+	if len(r.Views) == 0 {
+		return nil, nil
+	}
+	drawn := make(drawings, len(r.Views))
 	for i, view := range r.Views {
 		if !slices.Contains(view.Choices(), string(view)) {
 			return nil, notAChoice(explain.Path("/views").Index(i), string(view), view.Choices()...)
 		}
-		if data.Drawings == nil {
-			data.Drawings = make(map[draw.View]string, len(view.Choices()))
-		}
-		if _, drawn := data.Drawings[view]; !drawn {
-			data.Drawings[view] = draw.SVG(plan, r.Piece, view, draw.Options{Width: r.Paper.Width, Height: r.Paper.Height, Interactive: r.Interactive})
+		if drawn[view] == "" {
+			drawn[view] = draw.SVG(plan, r.Piece, view, draw.Options{Width: r.Paper.Width, Height: r.Paper.Height, Interactive: r.Interactive})
 		}
 	}
-	return data, nil
+	return drawn, nil
 }
 
 type explainData struct {

@@ -166,6 +166,27 @@ func TestDrawings(t *testing.T) {
 	}
 }
 
+// TestBare: without the plan, but with the drawings and whether they are worth
+// anything.
+func TestBare(t *testing.T) {
+	half := strings.Replace(order, `"8"`, `"8 1/"`, 1)
+	for _, row := range []struct {
+		order, piece string
+		worked       bool
+	}{{order, "0", true}, {half, "0", false}, {order, "1", false}, {order, "-1", false}} {
+		request := `{"id": 5, "call": "work", "views": ["front"], "piece": ` + row.piece + `, "order": ` + row.order
+		got := data[struct {
+			Worked       bool
+			Plan, Fields json.RawMessage
+			Drawings     map[string]string
+		}](t, request+`, "bare": true}`)
+		whole := data[struct{ Drawings map[string]string }](t, request+`}`)
+		if got.Worked != row.worked || got.Plan != nil || got.Fields != nil || got.Drawings["front"] != whole.Drawings["front"] {
+			t.Errorf("piece %s: %+v", row.piece, got)
+		}
+	}
+}
+
 // TestExplain: the rails follow by hand, 8 + 1/8 + 2 (1 - 1/4).
 func TestExplain(t *testing.T) {
 	got := data[struct {

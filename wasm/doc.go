@@ -15,7 +15,8 @@
 //
 //	hello     protocol                         who speaks, the English, a sample order
 //	work      order, views, piece, paper,      the plan, and drawings of one piece:
-//	          interactive                      views of front, section, back
+//	          interactive, bare                views of front, section, back; of a bare
+//	                                           one no plan, but whether it was worked
 //	explain   order, path                      how the figure at path came to be
 //	solve     order, question                  the value of a field that makes a figure
 //	                                           come out; see framing.Question

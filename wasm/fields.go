@@ -41,6 +41,8 @@ func (f *fields) request(r *request) {
 			f.paper(at, &r.Paper)
 		case "interactive":
 			f.truth(at, &r.Interactive)
+		case "bare":
+			f.truth(at, &r.Bare)
 		case "path":
 			var path string
 			f.text(at, &path)

@@ -31,6 +31,8 @@ type request struct {
 	Piece       int
 	Paper       paper
 	Interactive bool
+	// Bare leaves the plan out, so that a drawing that follows a key comes sooner.
+	Bare bool
 	// Path is a figure of the plan.
 	Path explain.Path
 	// Question is what Solve is asked.

@@ -18,7 +18,8 @@ func (View) Choices() []string { return []string{string(Front), string(Section),
 // Options say what a drawing is for.
 type Options struct {
 	// Width and Height are the paper in pixels; 0 is 720 by 640. They are kept
-	// between 240 and 4000.
+	// between 240 and 4000. Where both are given, the drawing stands in the middle of
+	// the paper if it goes on it; else it is just as large as it is.
 	Width, Height int
 	// Interactive makes parts and numbers reachable by keyboard and finger.
 	// Otherwise the drawing is one picture with one description.

@@ -89,6 +89,12 @@ func read(t testing.TB, svg string) seen {
 				f := strings.Fields(a["viewBox"])
 				s.view = box{x0: units(t, f[0]), y0: units(t, f[1])}
 				s.view.x1, s.view.y1 = s.view.x0+units(t, f[2]), s.view.y0+units(t, f[3])
+			case "g": // only what holds the whole drawing is moved: then the paper, seen from there
+				if by, moved := strings.CutPrefix(a["transform"], "translate("); moved {
+					f := strings.Fields(strings.TrimSuffix(by, ")"))
+					dx, dy := units(t, f[0]), units(t, f[1])
+					s.view = box{s.view.x0 - dx, s.view.y0 - dy, s.view.x1 - dx, s.view.y1 - dy}
+				}
 			case "text":
 				inText = &lettered{}
 				x, y, width = units(t, a["x"]), units(t, a["y"]), 0

@@ -1,5 +1,6 @@
-// Has the order worked out whenever it changes: first what is seen large, then,
-// when the framer pauses, the small pictures.
+// Has the order worked out whenever it changes: first the large drawing, which the
+// eye follows while one types; when that is painted all the numbers; and when the
+// framer pauses the small pictures.
 import {ask} from "./engine.js";
 import {state, changed, onChange} from "./state.js";
 
@@ -22,25 +23,44 @@ function measured() {
 	return {width: Math.max(240, Math.round(box.width * more)), height: Math.max(240, Math.round(box.height * more))};
 }
 
-async function work(views) {
+/** answer is what the library makes of the order, null where a newer edit has
+    overtaken the question. */
+async function answer(kind, fields) {
 	const order = state.order;
 	let reply;
 	try {
-		reply = await ask("work", {order, views, piece: state.piece, paper: paper(), interactive: true});
+		reply = await ask("work", {order, piece: state.piece, paper: paper(), interactive: true, ...fields}, kind);
 	} catch (error) {
-		return failed(error);
+		failed(error);
+		return null;
 	}
-	if (!reply) return;
-	if (reply.problems) return failed(new Error(reply.problems.map(p => p.code).join(", ")));
-	if (order !== state.order) return;
-	const {plan, fields} = reply.data;
-	state.plan = plan;
-	state.fields = fields ?? {};
-	state.good = plan.pieces?.[state.piece]?.worked ?? false;
-	if (state.good) Object.assign(drawings, reply.data.drawings);
+	if (!reply || order !== state.order) return null;
+	if (reply.problems) {
+		failed(new Error(reply.problems.map(p => p.code).join(", ")));
+		return null;
+	}
+	return reply.data;
+}
+
+function take(worked, pictures) {
+	state.good = worked;
+	if (worked) Object.assign(drawings, pictures);
 	changed("drawn");
-	await painted();
-	if (state.plan === plan) changed("plan");
+}
+
+async function draw(kind, views) {
+	const data = await answer(kind, {views, bare: true});
+	if (data) take(data.worked, data.drawings);
+	return data !== null;
+}
+
+async function plan(views) {
+	const data = await answer("plan", {views});
+	if (!data) return;
+	state.plan = data.plan;
+	state.fields = data.fields;
+	take(data.plan.pieces?.[state.piece]?.worked ?? false, data.drawings);
+	changed("plan");
 }
 
 /** painted comes when what was changed is on the screen, or would be if the page
@@ -51,12 +71,15 @@ const painted = () => new Promise(done => {
 });
 
 export async function refresh() {
+	const {order, view} = state;
 	clearTimeout(later);
-	await work(state.view === "cut" ? [] : [large()]);
-	// Only then: a newer question overtakes one that waits, and the large drawing
-	// must not be the one that is left behind.
+	if (view === "cut" || !state.plan) await plan(view === "cut" ? [] : [large()]);
+	else if (await draw("large", [large()])) {
+		await painted();
+		if (order === state.order) await plan([]);
+	}
 	clearTimeout(later);
-	if (state.view !== "cut") later = setTimeout(() => small().length && work(small()), 400);
+	if (view !== "cut") later = setTimeout(() => small().length && draw("small", small()), 400);
 }
 
 export function begin(onFault) {
