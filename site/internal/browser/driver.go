@@ -40,7 +40,7 @@ type Driver interface {
 	Screenshot() ([]byte, error)
 	// Slow slows the processor down so many times; only Chromium can.
 	Slow(times float64) error
-	// Close ends the browser and all that was started with it.
+	// Close ends the browser and all that was started with it; once is enough.
 	Close() error
 }
 
@@ -68,6 +68,7 @@ type session struct {
 	wire   transport
 	engine Engine
 	mobile bool
+	closed bool
 }
 
 // A transport takes commands to a browser.
@@ -217,4 +218,10 @@ func (s *session) Screenshot() ([]byte, error) {
 	return base64.StdEncoding.DecodeString(text)
 }
 
-func (s *session) Close() error { return s.wire.close() }
+func (s *session) Close() error {
+	if s.closed {
+		return nil
+	}
+	s.closed = true
+	return s.wire.close()
+}

@@ -48,7 +48,6 @@ function update(what) {
 	for (const b of byId("views").querySelectorAll("button")) setAttr(b, "aria-pressed", String(b.dataset.view === state.view));
 	byId("undo").disabled = !canUndo();
 	byId("side").hidden = state.view !== "make";
-	if (what === "order") return;
 	for (const b of byId("units").querySelectorAll("button")) setAttr(b, "aria-pressed", String((b.dataset.unit === "mm") === metric()));
 	pieces();
 	foot();
@@ -59,5 +58,5 @@ export function begin() {
 	byId("units").append(button("in", () => units("in"), {"data-unit": "in", "aria-label": "in: show inches"}), button("mm", () => units("mm"), {"data-unit": "mm", "aria-label": "mm: show millimeters"}));
 	byId("undo").addEventListener("click", undo);
 	byId("print").addEventListener("click", openTicket);
-	onChange(update, "order", "plan", "open");
+	onChange(update, "plan", "open");
 }

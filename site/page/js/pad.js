@@ -141,5 +141,5 @@ function update(what) {
 
 export function begin() {
 	make();
-	onChange(update, "order", "plan", "open");
+	onChange(update, "plan", "open");
 }
