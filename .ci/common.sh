@@ -17,8 +17,8 @@ export AXE=$CACHE/node_modules/axe-core/axe.min.js
 # .ci/run clears it.
 PKGS=${FAIRMITER_GATE_PKGS:-./...}
 
-# without_site: the packages of a gate that tries the library another way. The
-# browsers are slow, and no other for it; the gates test and browser drive them.
+# without_site: the packages of a gate without those of the page. The browsers are
+# slow, and no other however the library is built; the gate browser drives them.
 without_site() {
   if [ "$PKGS" = ./... ]; then go list ./... | grep -v '/site'; else echo "$PKGS"; fi
 }
