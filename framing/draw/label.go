@@ -31,9 +31,6 @@ func (s *sheet) given(at explain.Path, l measure.Length) label {
 	return label{text: f.Text(), spoken: f.Spoken(), path: s.at("/order/pieces") + at, given: true}
 }
 
-// text writes a length as a figure of the plan is written.
-func (s *sheet) text(l measure.Length) string { return framing.FigureOf(l, s.format).Text() }
-
 // at is where the piece stands in a list of pieces.
 func (s *sheet) at(list explain.Path) explain.Path { return list.Index(s.number) }
 

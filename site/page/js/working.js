@@ -44,11 +44,17 @@ const touch = term => el("button", {type: "button", class: "term" + (term.term.p
 
 const line = (text, list) => el("p", {class: "working num"}, ...split(text, list).map(p => typeof p === "string" ? el("span", {text: p.replaceAll(" x ", " × ").replaceAll(" - ", " − ")}) : touch(p)));
 
+let entered = null; // the figure that the focus is to go to, once it stands there
+
 async function show() {
 	const path = state.open?.figure, box = byId("working");
+	if (path && box.hidden) entered = path;
 	box.hidden = !path;
 	setClass(document.body, "with-working", path);
-	if (!path) return;
+	if (!path) {
+		if (!state.open?.pad) light([]);
+		return;
+	}
 	if (worked(path) === undefined) return leave(true);
 	const reply = await ask("explain", {order: state.order, path});
 	if (!reply || state.open?.figure !== path) return;
@@ -59,14 +65,11 @@ async function show() {
 		backwards(path, d),
 	]);
 	light([path]);
+	if (entered === path) byId("working-name").focus({preventScroll: true});
+	entered = null;
 }
 
 export function begin() {
 	byId("working").addEventListener("keydown", e => { if (e.key === "Escape") leave(false); });
-	onChange(async () => {
-		const before = byId("working").hidden;
-		await show();
-		if (before && state.open?.figure) byId("working-name")?.focus({preventScroll: true});
-		if (!state.open?.figure && !state.open?.pad) light([]);
-	}, "plan", "open");
+	onChange(show, "plan", "open");
 }
