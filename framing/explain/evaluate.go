@@ -23,6 +23,9 @@ func (e Expr) Evaluate() (Value, error) {
 	if e.Op == OpTerm {
 		return e.Term.Value, nil
 	}
+	if e.Op == OpOnce && len(e.Args) == 1 {
+		return e.evaluateOnce()
+	}
 	args := make([]Value, len(e.Args))
 	for i, a := range e.Args {
 		v, err := a.Evaluate()
@@ -61,9 +64,9 @@ func (e operationError) Unwrap() error { return e.err }
 // arity is how many arguments an operation takes; -1 is one or more.
 func arity(op Op) int {
 	switch op {
-	case OpHalf, OpWeight, OpUpTenthPound:
+	case OpHalf, OpWeight, OpUpTenthPound, OpOnce:
 		return 1
-	case OpTimes, OpDown, OpUp, OpNearest, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos:
+	case OpTimes, OpDown, OpUp, OpNearest, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos, OpArcTan, OpArcSin:
 		return 2
 	case OpMass:
 		return 4
@@ -89,6 +92,8 @@ func apply(op Op, args []Value) (Value, error) {
 		return fold(op, args)
 	case OpMass, OpWeight, OpUpTenthPound, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos:
 		return turn(op, args)
+	case OpArcTan, OpArcSin:
+		return arc(op, args[0], args[1])
 	}
 	return Value{}, ErrOp
 }

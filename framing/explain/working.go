@@ -62,7 +62,14 @@ func (e Expr) Append(dst []byte, f measure.Format) []byte {
 		if e.Term.Key != "" {
 			dst = append(append(dst, English(string(e.Term.Key))...), ' ')
 		}
+		if e.isRadius() {
+			return append(dst, '1')
+		}
 		return e.Term.Value.appendBare(dst, f)
+	case OpOnce: // says how it is rounded, not what it is
+		if len(e.Args) == 1 {
+			return e.Args[0].Append(dst, f)
+		}
 	case OpSum:
 		return e.appendInfix(dst, f, " + ")
 	case OpMinus:
@@ -70,7 +77,11 @@ func (e Expr) Append(dst []byte, f measure.Format) []byte {
 	case OpTimes, OpMass:
 		return e.appendInfix(dst, f, " x ")
 	case OpSin, OpCos, OpTan, OpOverTan, OpOverSin:
-		return e.appendInfix(dst, f, " "+English("op."+string(e.Op))+" ")
+		return e.appendTurned(dst, f)
+	case OpArcTan, OpArcSin:
+		if len(e.Args) == 2 {
+			return e.appendArc(dst, f)
+		}
 	case OpUpTenthPound:
 		if len(e.Args) == 1 {
 			dst = e.Args[0].appendInside(dst, f)
@@ -126,8 +137,16 @@ func (e Expr) appendInside(dst []byte, f measure.Format) []byte {
 		return dst
 	}
 	switch e.Op {
+	case OpOnce:
+		if len(e.Args) == 1 {
+			return e.Args[0].appendInside(dst, f)
+		}
 	case OpTerm, OpTimes, OpHalf, OpLeast, OpMost, OpMass, OpWeight, OpHypotenuse, OpLeg, OpSlope:
 		return e.Append(dst, f)
+	case OpSin, OpCos, OpTan: // "sin 30 deg" by itself
+		if len(e.Args) == 2 && e.Args[0].isRadius() {
+			return e.Append(dst, f)
+		}
 	}
 	dst = append(dst, '(')
 	return append(e.Append(dst, f), ')')

@@ -22,6 +22,7 @@ func hotPaths(tb testing.TB) map[string]func() {
 		"Hypot":             func() { _ = Hypot(16*Inch, 20*Inch) },
 		"Leg":               func() { _ = Leg(20*Inch, 16*Inch) },
 		"Slope":             func() { _ = Slope(3*Inch, 8*Inch) },
+		"ArcTan":            func() { _ = ArcTan(3*Inch, -8*Inch) },
 		"ArcSin":            func() { _ = ArcSin(3*Inch, 8*Inch) },
 		"Sin":               func() { _ = Length(benchLength).Sin(benchAngle) },
 		"Cos":               func() { _ = Length(benchLength).Cos(benchAngle) },

@@ -19,6 +19,13 @@ func Slope(rise, run Length) Angle {
 	return a
 }
 
+// ArcTan returns the angle across from the side opposite of a right triangle
+// whose other leg is adjacent: [Slope] by the name that it has beside [ArcSin]
+// and [ArcCos]. It takes all four quadrants, above -180 and up to 180 degrees:
+// an adjacent side below nothing turns the angle past a right one. Nothing over
+// nothing is level.
+func ArcTan(opposite, adjacent Length) Angle { return Slope(opposite, adjacent) }
+
 // ArcSin returns the angle across from a side of a right triangle, from -90 to
 // 90 degrees, rounded as [Slope] does it. A side that is longer than the
 // hypotenuse counts as just as long, and nothing over nothing is level.

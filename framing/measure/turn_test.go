@@ -240,12 +240,16 @@ func TestSlope(t *testing.T) {
 		if got := Slope(row.rise, row.run); got != row.want {
 			t.Errorf("Slope(%d, %d) is %v, want %v", row.rise, row.run, got, row.want)
 		}
+		if got := ArcTan(row.rise, row.run); got != row.want {
+			t.Errorf("ArcTan(%d, %d) is %v, want %v", row.rise, row.run, got, row.want)
+		}
 	}
 	r := rand.New(rand.NewPCG(2, 12))
 	for range 3000 {
 		y, x := int64(r.Uint64())>>r.IntN(63), int64(r.Uint64())>>r.IntN(63)
 		if x|y != 0 {
 			checkSlope(t, bigInt(y), bigInt(x), Slope(Length(y), Length(x)))
+			checkSlope(t, bigInt(y), bigInt(x), ArcTan(Length(y), Length(x)))
 		}
 	}
 }
