@@ -231,10 +231,9 @@ func (p Polygon) Sides() []plane.Side {
 	return sides
 }
 
-// Opening, SightEdge and Outside return the outlines of the rabbet, of what is seen,
-// and of the whole, around the same origin as the panel; a side without molding stays
-// the panel's own. They refuse what has no such outline, with the limit, as
-// [plane.Polygon.Offset] does.
+// Opening is the outline of the rabbet, around the same origin as the panel; a side
+// without molding stays the panel's own. As SightEdge and Outside it refuses what has
+// no such outline, with the limit, as [plane.Polygon.Offset] does.
 func (f PolygonFrame) Opening(panel plane.Polygon) (plane.Polygon, error) {
 	half, _ := f.Allowance.Half()
 	return f.moved(panel, func(Section) measure.Length { return half })

@@ -146,3 +146,58 @@ func TestOffline(t *testing.T) {
 		v.wait(outside + ` === "18"`)
 	})
 }
+
+// TestClose: what was changed in a part stays when the part is closed, and a part
+// in which nothing was changed leaves nothing behind.
+func TestClose(t *testing.T) {
+	t.Parallel()
+	v := desk(t)
+	v.press(`[data-part-line="frame"]`)
+	v.press(`.part.open button[data-path$="/frame/face"]`)
+	v.eval(typing, "2")
+	v.wait(outside + ` === "18"`)
+	v.eval(`[...document.querySelectorAll("#pad button")].find(b => b.textContent === "Done").click()`)
+	v.wait(`document.getElementById("pad").hidden && document.querySelector(".part.open")`)
+	v.press(`[data-part-line="frame"]`)
+	v.wait(`!document.querySelector(".part.open") && ` + outside + ` === "18"`)
+	v.wait(`JSON.parse(localStorage.getItem("fairmiter.order")).pieces[0].frame.face === "2"`)
+	v.press(`[data-part-line="mat"]`)
+	v.wait(`document.querySelector(".part.open")`)
+	v.press(`[data-part-line="mat"]`)
+	v.wait(`!document.querySelector(".part.open") && ` + outside + ` === "18"`)
+}
+
+// TestBackDraws: going back to another view, or to other units, draws what is then
+// there.
+func TestBackDraws(t *testing.T) {
+	t.Parallel()
+	v := desk(t)
+	v.press(`#views [data-view="cut"]`)
+	v.press(`#units [data-unit="mm"]`)
+	v.press(`#views [data-view="make"]`)
+	v.wait(outside + ` === "413"`)
+	for range 3 {
+		if err := v.Back(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	v.wait(`document.body.dataset.view === "make" && ` + outside + ` === "16 1/4"`)
+}
+
+// TestCutWarns: whatever does not go in is said where one cuts.
+func TestCutWarns(t *testing.T) {
+	t.Parallel()
+	v := desk(t)
+	home := fmt.Sprint(v.eval(`return location.href`))
+	for _, to := range []string{home + "sample.json", home} {
+		if err := v.Navigate(to); err != nil {
+			t.Fatal(err)
+		}
+		if to != home { // where the page does not keep its own
+			v.eval(`localStorage.setItem("fairmiter.order", JSON.stringify({version: 2, units: "in", pieces: [{art: {width: "9", height: "12"}, mount: {size: {width: "30", height: "40"}}, frame: {face: "1", lip: "1/4"}}]}))`)
+		}
+	}
+	v.ready()
+	v.press(`#views [data-view="cut"]`)
+	v.wait(`document.getElementById("cut-wait").textContent.includes("Do not cut") && document.querySelector('#cut-notes [data-code="fit.does_not_go_in"]')`)
+}

@@ -3,7 +3,8 @@ import {el, byId, fill, setText} from "./dom.js";
 import {state, onChange} from "./state.js";
 import {cuts} from "./cutlist.js";
 import {ticked, tick} from "./keep.js";
-import {notesOf, element} from "./notes.js";
+import {notes as all, element} from "./notes.js";
+import {partOf} from "./parts.js";
 
 function row(cut) {
 	const key = cut.key, box = el("input", {type: "checkbox", class: "tick", "aria-label": `${cut.name} is cut`, onchange: () => { tick(key, box.checked); line.classList.toggle("done", box.checked); setDone(); }});
@@ -21,7 +22,7 @@ function setDone() {
 function update() {
 	byId("cut").hidden = state.view !== "cut";
 	if (state.view !== "cut" || !state.plan) return;
-	const list = cuts(), notes = ["frame", "mat", "glazing"].flatMap(notesOf).filter(n => n.level !== "advice");
+	const list = cuts(), notes = all().filter(n => n.level !== "advice" && partOf(n.path) !== "hang");
 	const bad = !state.good || notes.some(n => n.level === "warning");
 	fill(byId("cut-list"), state.good + list.map(c => c.key).join("|"), () => list.map(row));
 	setText(byId("cut-wait"), state.good ? bad ? "Something here does not work yet. Do not cut before it is mended." : "" : "Nothing to cut: something in the order cannot be read yet.");

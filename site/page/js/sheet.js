@@ -13,13 +13,16 @@ import {extras} from "./files.js";
 const lines = new Map(); // by the part's name
 const seldom = new Set();  // parts whose seldom used settings are shown
 
-export const openPart = key => step({open: {part: key}});
+export const openPart = key => step({open: {part: key, before: state.order}});
+
+/** close closes a part: back to before it was opened, where nothing was changed. */
+const close = () => leave((state.open.part ? state.open : state.open.under).before !== state.order);
 const keyOf = part => whole.includes(part) ? part.name : part.key;
 const isOpen = part => [state.open?.part, state.open?.under?.part].includes(keyOf(part));
 
 function line(part) {
 	const say = el("span", {class: "say"}), mark = el("span", {class: "mark"});
-	const head = el("button", {type: "button", class: "part-line", "data-part-line": keyOf(part), onclick: () => isOpen(part) ? leave(false) : openPart(keyOf(part))},
+	const head = el("button", {type: "button", class: "part-line", "data-part-line": keyOf(part), onclick: () => isOpen(part) ? close() : openPart(keyOf(part))},
 		el("span", {class: "part-name", text: part.name}), say, mark);
 	const body = el("div", {class: "part-body"}), notes = el("div", {class: "part-notes"});
 	const section = el("section", {class: "part", "aria-label": part.name}, el("h2", {}, head), notes, body);

@@ -17,7 +17,7 @@ export function begin() {
 	remember();
 	history.replaceState({step: number, first: true}, "");
 	addEventListener("popstate", event => {
-		const before = state.order, to = steps.get(event.state?.step);
+		const before = {...state}, to = steps.get(event.state?.step);
 		if (!to) { // from before a reload, whose steps are gone: nothing to undo
 			history.replaceState({step: number, first: true}, "");
 			return;
@@ -25,7 +25,7 @@ export function begin() {
 		number = event.state.step;
 		Object.assign(state, to);
 		keep(state.order);
-		if (before !== state.order) changed("order");
+		if (["order", "piece", "view", "main"].some(key => before[key] !== state[key])) changed("order"); // another drawing
 		changed("open");
 	});
 }

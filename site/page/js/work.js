@@ -26,15 +26,15 @@ function measured() {
 /** answer is what the library makes of the order, null where a newer edit has
     overtaken the question. */
 async function answer(kind, fields) {
-	const order = state.order;
+	const {order, piece} = state;
 	let reply;
 	try {
-		reply = await ask("work", {order, piece: state.piece, paper: paper(), interactive: true, ...fields}, kind);
+		reply = await ask("work", {order, piece, paper: paper(), interactive: true, ...fields}, kind);
 	} catch (error) {
 		failed(error);
 		return null;
 	}
-	if (!reply || order !== state.order) return null;
+	if (!reply || order !== state.order || piece !== state.piece) return null;
 	if (reply.problems) {
 		failed(new Error(reply.problems.map(p => p.code).join(", ")));
 		return null;
