@@ -51,7 +51,9 @@ func TestJSON(t *testing.T) {
 			}
 		}
 		solution, _ := framing.Solve(plan.Order, framing.Question{Free: "/pieces/0/frame/face", Want: "/pieces/0/frame/outside/width", Value: "30"})
-		values = append(values, solution)
+		with := []explain.Path{"/pieces/0/art/width", "/pieces/0/art/height"}
+		moved, _ := framing.Solve(plan.Order, framing.Question{Free: "/pieces/0/frame/face", With: with, Move: framing.InStep, Want: "/pieces/0/frame/outside/width", Value: "30"})
+		values = append(values, solution, moved)
 	}
 	for _, v := range values {
 		if got, want := string(jsontext.Append(nil, v)), theirs(t, v); got != want {

@@ -2,6 +2,7 @@ package framing
 
 import (
 	"reflect"
+	"slices"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/jsontext"
@@ -102,10 +103,20 @@ type Try struct {
 	Figure explain.Value
 
 	format measure.Format
+	with   *[]explain.Value // by a pointer, as tries without any are compared with ==
 }
 
-// MarshalJSON writes both values exactly, and each as it is read, for a page that
-// formats no length itself.
+// With returns the values that the fields of [Question.With] had in the try, in
+// their order.
+func (t Try) With() []explain.Value {
+	if t.with == nil {
+		return nil
+	}
+	return slices.Clone(*t.with)
+}
+
+// MarshalJSON writes all values exactly, and the first two also as they are read,
+// for a page that formats no length itself.
 func (t Try) MarshalJSON() ([]byte, error) { return t.AppendJSON(nil), nil }
 
 // AppendJSON appends what MarshalJSON returns.
@@ -114,6 +125,14 @@ func (t Try) AppendJSON(dst []byte) []byte {
 	dst = jsontext.AppendString(append(dst, `,"text":`...), t.Text())
 	dst = jsontext.AppendText(append(dst, `,"figure":`...), t.Figure)
 	dst = jsontext.AppendString(append(dst, `,"figure_text":`...), t.FigureText())
+	if t.with != nil {
+		sep := `,"with":[`
+		for _, v := range *t.with {
+			dst = jsontext.AppendText(append(dst, sep...), v)
+			sep = ","
+		}
+		dst = append(dst, ']')
+	}
 	return append(dst, '}')
 }
 

@@ -194,5 +194,14 @@ func (s *search) format() measure.Format {
 }
 
 func (s *search) try(t trial) Try {
-	return Try{Value: explain.Value{Kind: s.kind, N: t.x}, Figure: explain.Value{Kind: s.figure.kind, N: t.figure}, format: s.format()}
+	to := Try{Value: explain.Value{Kind: s.kind, N: t.x}, Figure: explain.Value{Kind: s.figure.kind, N: t.figure}, format: s.format()}
+	if len(s.with) > 0 {
+		with := make([]explain.Value, len(s.with))
+		for i, m := range s.with {
+			moved, _ := s.moved(m.present, t.x)
+			with[i] = explain.Value{Kind: s.kind, N: moved}
+		}
+		to.with = &with
+	}
+	return to
 }

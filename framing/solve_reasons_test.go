@@ -107,12 +107,16 @@ func TestSolveNone(t *testing.T) {
 // wanted.
 func missed(t testing.TB, order framing.Order, q framing.Question, s framing.Solution) {
 	t.Helper()
-	if len(q.With) > 0 {
-		return
-	}
 	for _, n := range s.Nearest {
-		text := parseDoc(t, marshal(t, order)).with(q.Free, `"`+n.Value.String()+`"`).text()
-		plan, err := framing.NewReading(text).Work()
+		d := parseDoc(t, marshal(t, order)).with(q.Free, `"`+n.Value.String()+`"`)
+		moved := n.With()
+		if len(moved) != len(q.With) {
+			t.Fatalf("with %v moved %v", n.Value, moved)
+		}
+		for i, path := range q.With {
+			d = d.with(path, `"`+moved[i].String()+`"`)
+		}
+		plan, err := framing.NewReading(d.text()).Work()
 		if err != nil {
 			t.Errorf("with %v the order has problems: %v", n.Value, err)
 			continue

@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/fairmiter/fairmiter/site/internal/browser"
@@ -93,6 +94,31 @@ func TestBackwards(t *testing.T) {
 	v.wait(outside + ` === "17"`)
 	const borders = `JSON.parse(localStorage.getItem("fairmiter.order")).pieces[0].mat.borders`
 	v.wait(borders + `.left === ` + borders + `.right && ` + borders + `.top === "2 1/4"`)
+}
+
+// TestBackwardsNearest: of a question without an answer the nearest is what the
+// library worked: the border below stays as much wider as it was.
+func TestBackwardsNearest(t *testing.T) {
+	t.Parallel()
+	v := desk(t)
+	v.press(`#main-drawing [data-path="/pieces/0/frame/outside/height"]`)
+	v.wait(`document.querySelector('#working [data-term]')`)
+	v.press("#fix")
+	v.wait(`document.querySelector('#working input[value="/pieces/0/mat/borders/top"]')`)
+	v.eval(`document.querySelector('#working input[value="/pieces/0/mat/borders/top"]').click(); document.getElementById("want").value = "1"; document.getElementById("solve").click();`)
+	v.wait(`document.querySelector("#working .answer")`)
+	said := fmt.Sprint(v.eval(`return document.querySelector("#working .answer span").textContent`))
+	v.press("#working [data-use]")
+	const borders = `JSON.parse(localStorage.getItem("fairmiter.order")).pieces[0].mat.borders`
+	v.wait(borders + `.top === "0 mm"`)
+	if got := v.eval(`return ` + borders + `.bottom`); got != "12.7 mm" { // 2 3/4 - 2 1/4
+		t.Errorf("the border below is %v", got)
+	}
+	const outside = `document.querySelector('#main-drawing [data-path="/pieces/0/frame/outside/height"]').textContent.trim()`
+	v.wait(outside + ` === "16"`) // window 13 1/4, borders 1/2, two faces of 1 1/8
+	if !strings.HasSuffix(said, " gives 16 in.") {
+		t.Errorf("said %q", said)
+	}
 }
 
 // TestParts: every part that can be added can be opened and taken away, and every

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -229,5 +230,35 @@ func TestSolve(t *testing.T) {
 	}](t, `{"id": 5, "call": "solve", "question": {"free": "/pieces/0/frame/face", "want": "/pieces/0/frame/outside/width", "value": "10"}, "order": `+order+`}`)
 	if !got.Found || got.Answer.Text != "1 3/16 in" || got.Answer.Value != "30.1625 mm" {
 		t.Errorf("got %+v", got)
+	}
+}
+
+// TestSolveWith: what moves with the field is said of each try. By hand, the art
+// being 8 wide and 10 high and in step: 10 5/8 = 9 + 1/8 + 2 (1 - 1/4).
+func TestSolveWith(t *testing.T) {
+	const ask = `{"id": 5, "call": "solve", "question": {"free": "/pieces/0/art/width", "with": ["/pieces/0/art/height"], "move": "step", "want": "/pieces/0/frame/outside/width", "value": "VALUE"}, "order": ` + order + `}`
+	type try struct {
+		Value string
+		With  []string
+	}
+	for _, row := range []struct {
+		value string
+		want  try
+	}{
+		{"10 5/8", try{"228.6 mm", []string{"279.4 mm"}}},
+		{"1/8", try{"0.000001 mm", []string{"50.800001 mm"}}}, // the nearest: some width there must be
+	} {
+		got := data[struct {
+			Found   bool
+			Answer  try
+			Nearest []try
+		}](t, strings.Replace(ask, "VALUE", row.value, 1))
+		tries := got.Nearest
+		if got.Found {
+			tries = []try{got.Answer}
+		}
+		if len(tries) != 1 || tries[0].Value != row.want.Value || !slices.Equal(tries[0].With, row.want.With) {
+			t.Errorf("%s: %+v, want %+v", row.value, tries, row.want)
+		}
 	}
 }

@@ -1,6 +1,6 @@
 // Fix a figure instead: say what it shall be, and which field may give way.
 import {el, button, setText} from "./dom.js";
-import {state, orderPath, text, here} from "./state.js";
+import {state, orderPath, text, worked, here} from "./state.js";
 import {set, under} from "./pointer.js";
 import {step} from "./steps.js";
 import {ask} from "./engine.js";
@@ -31,29 +31,26 @@ function partner(free) {
 	const other = {left: "right", right: "left", top: "bottom", bottom: "top"}[free.split("/").at(-1)];
 	if (!other || !free.includes("/borders/")) return {};
 	const path = free.slice(0, free.lastIndexOf("/") + 1) + other;
-	return {with: [path], move: text("/order" + path) === text("/order" + free) ? "same" : "step"};
+	return {with: [path], move: worked("/order" + path) === worked("/order" + free) ? "same" : "step"};
 }
 
-/** use writes an answer into the order. */
-function use(free, tried, solution) {
-	let order = set(state.order, free, tried.value);
-	for (const path of partner(free).with ?? []) {
-		const value = solution?.order && path.split("/").slice(1).reduce((n, k) => n?.[k], solution.order);
-		order = set(order, path, value ?? tried.value);
-	}
+/** use writes a try into the order: the field, and what moved with it. */
+function use(free, moved, tried) {
+	const order = moved.reduce((o, path, i) => set(o, path, tried.with[i]), set(state.order, free, tried.value));
 	step({order, open: state.open.under ?? null});
 }
 
-const gives = (free, tried, solution) => el("p", {class: "answer"},
-	el("span", {class: "num", text: `${sentence(label(free))} ${tried.text} gives ${tried.figure_text}.`}), button("Use it", () => use(free, tried, solution), {class: "strong", "data-use": free}));
+const gives = (free, moved, tried) => el("p", {class: "answer"},
+	el("span", {class: "num", text: `${sentence(label(free))} ${tried.text} gives ${tried.figure_text}.`}), button("Use it", () => use(free, moved, tried), {class: "strong", "data-use": free}));
 
 async function solve(want, free, value, out) {
-	const reply = await ask("solve", {order: state.order, question: {free, want, value, ...partner(free)}});
-	if (!reply) return;
+	const along = partner(free), moved = along.with ?? [];
+	const reply = await ask("solve", {order: state.order, question: {free, want, value, ...along}});
+	if (!reply || reply.fault) return;
 	if (reply.problems) return out.replaceChildren(el("p", {class: "wrong", text: reply.problems.map(problem).join(" ")}));
-	const s = reply.data.solution ?? reply.data;
-	if (s.found) out.replaceChildren(gives(free, s.answer, s));
-	else out.replaceChildren(el("p", {class: "wrong num", text: s.reason?.text ?? "No value gives that."}), ...(s.nearest ?? []).map(t => gives(free, t)));
+	const s = reply.data;
+	if (s.found) out.replaceChildren(gives(free, moved, s.answer));
+	else out.replaceChildren(el("p", {class: "wrong num", text: s.reason.text}), ...s.nearest.map(t => gives(free, moved, t)));
 	out.scrollIntoView({block: "nearest"});
 }
 
