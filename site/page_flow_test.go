@@ -227,3 +227,15 @@ func TestCutWarns(t *testing.T) {
 	v.press(`#views [data-view="cut"]`)
 	v.wait(`document.getElementById("cut-wait").textContent.includes("Do not cut") && document.querySelector('#cut-notes [data-code="fit.does_not_go_in"]')`)
 }
+
+// TestManySteps: more steps than a browser takes in a while are taken all the same.
+func TestManySteps(t *testing.T) {
+	t.Parallel()
+	browser.Need(t, browser.WebKit)
+	v := visits(t, browser.WebKit, browser.Options{Width: 1180, Height: 820})
+	v.eval(`for (let i = 0; i < 151; i++) document.querySelector('#units [data-unit="' + (i % 2 ? "in" : "mm") + '"]').click();
+		for (let i = 0; i < 151; i++) document.querySelector('#views [data-view="' + (i % 2 ? "make" : "cut") + '"]').click();`)
+	v.wait(`document.body.dataset.view === "cut"`)
+	v.press(`#views [data-view="make"]`)
+	v.wait(`document.body.dataset.view === "make"`)
+}

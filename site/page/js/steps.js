@@ -34,8 +34,10 @@ export function begin() {
 export function step(change) {
 	const before = state.order;
 	Object.assign(state, change);
-	number = ++counter;
-	history.pushState({step: number}, "");
+	try {
+		history.pushState({step: counter + 1}, "");
+		number = ++counter;
+	} catch { /* a browser that takes only so many in a while: then it is undone with the one before */ }
 	remember();
 	if (before !== state.order) changed("order");
 	changed("open");
