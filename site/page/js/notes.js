@@ -15,7 +15,7 @@ export const notes = () => [...(piecePlan()?.notes ?? []), ...(state.plan?.notes
 export const notesOf = (key, waysOut) => notes().filter(n => partOf(n.path) === key || waysOut && n.changes?.some(c => partOf(c.path) === key));
 
 /** mend sets one field as a note proposes. */
-export const mend = ({path, to}) => step({order: set(state.order, orderPath(path), kind(orderPath(path)) === "count" ? Number(to) : to)});
+const mend = ({path, to}) => step({order: set(state.order, orderPath(path), kind(orderPath(path)) === "count" ? Number(to) : to)});
 
 const marks = {warning: "Does not work", advice: "Better otherwise", caution: "Take care"};
 
