@@ -1,7 +1,7 @@
 // Opens the page: the kept order or the sample, and the library in its worker.
 import {byId, setText} from "./dom.js";
 import {state, changed} from "./state.js";
-import {kept} from "./keep.js";
+import {kept, unread} from "./keep.js";
 import {sample} from "./sample.js";
 import {hello} from "./engine.js";
 import {learn, problem} from "./words.js";
@@ -29,6 +29,7 @@ async function begin() {
 	for (const room of [bar, stage, sheet, pad, working, cut, hang, ticket]) room.begin();
 	notes.announce();
 	work.begin(fault);
+	if (unread()) setText(byId("told-seen"), "What was kept in this browser is no order that can be read. It is put aside, and this is the sample.");
 	const reply = await hello;
 	if (reply.problems) return fault(new Error(reply.problems.map(problem).join(" ")));
 	learn(reply.data.english);

@@ -1,4 +1,13 @@
 // The piece that a first visit finds.
 let file = null;
 
-export const sample = () => file ??= fetch("sample.json").then(answer => answer.json());
+async function get() {
+	const answer = await fetch("sample.json");
+	if (!answer.ok) throw new Error("sample.json: " + answer.status);
+	return answer.json();
+}
+
+export const sample = () => file ??= get().catch(error => {
+	file = null; // the next one may get it
+	throw error;
+});
