@@ -3,8 +3,9 @@ import {byId, setText} from "./dom.js";
 import {state, changed} from "./state.js";
 import {kept, unread} from "./keep.js";
 import {sample} from "./sample.js";
-import {hello} from "./engine.js";
+import {hello, onFault} from "./engine.js";
 import {learn, problem} from "./words.js";
+import {gone} from "./fault.js";
 import * as schema from "./schema.js";
 import * as steps from "./steps.js";
 import * as work from "./work.js";
@@ -18,20 +19,20 @@ import * as ticket from "./ticket.js";
 import * as bar from "./bar.js";
 import * as notes from "./notes.js";
 
-const fault = error => {
-	setText(byId("told-seen"), "The page could not work this out. Load it again; your order is kept. " + (error?.message ?? ""));
-};
+const broken = error => gone("The page did not load whole.", error?.message ?? error);
 
 async function begin() {
 	const [first] = await Promise.all([kept() ?? sample(), schema.load()]);
 	state.order = first;
+	onFault(why => gone("The part of the page that works out the numbers has stopped.", why));
 	steps.begin();
 	for (const room of [bar, stage, sheet, pad, working, cut, hang, ticket]) room.begin();
 	notes.announce();
-	work.begin(fault);
+	work.begin();
 	if (unread()) setText(byId("told-seen"), "What was kept in this browser is no order that can be read. It is put aside, and this is the sample.");
 	const reply = await hello;
-	if (reply.problems) return fault(new Error(reply.problems.map(problem).join(" ")));
+	if (reply.fault) return;
+	if (reply.problems) return broken(reply.problems.map(problem).join(" "));
 	learn(reply.data.english);
 	await work.refresh();
 	changed("open");
@@ -41,7 +42,7 @@ async function begin() {
 }
 
 function keepOffline() {
-	if ("serviceWorker" in navigator && isSecureContext) navigator.serviceWorker.register("sw.js").catch(() => { /* a frame that may not keep things works all the same */ });
+	if ("serviceWorker" in navigator && isSecureContext) navigator.serviceWorker.register("sw.js").then(there => there.update()).catch(() => { /* a frame that may not keep things works all the same, as does a page without a network */ });
 }
 
-begin().catch(fault);
+begin().catch(broken);

@@ -3,6 +3,7 @@ import {el, byId, button, setClass, withFractions} from "./dom.js";
 import {state, onChange} from "./state.js";
 import {step, leave} from "./steps.js";
 import {ask} from "./engine.js";
+import {problem} from "./words.js";
 
 export const openTicket = () => step({open: {ticket: true}});
 
@@ -38,7 +39,8 @@ async function update(what) {
 	byId("page").inert = open;
 	if (!open || what === "order") return;
 	const reply = await ask("ticket", {order: state.order, form: "html", working: byId("ticket-working").checked});
-	if (!reply?.data || !state.open?.ticket) return;
+	if (!reply || reply.fault || !state.open?.ticket) return;
+	if (reply.problems) return byId("ticket-sheet").replaceChildren(el("p", {class: "wrong", text: reply.problems.map(problem).join(" ")}));
 	const article = new DOMParser().parseFromString(reply.data.text, "text/html").querySelector("article");
 	byId("ticket-sheet").replaceChildren(clean(document.importNode(article, true)));
 	if (!was) byId("ticket-print").focus();

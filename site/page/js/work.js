@@ -3,9 +3,10 @@
 // framer pauses the small pictures.
 import {ask} from "./engine.js";
 import {state, changed, onChange} from "./state.js";
+import {failed, well} from "./fault.js";
 
 export const drawings = {}; // SVG text by view
-let later = 0, failed = () => {};
+let later = 0;
 
 const small = () => state.view === "make" ? ["front", "section", "back"].filter(v => v !== state.main) : [];
 const large = () => state.view === "hang" ? "back" : state.main;
@@ -23,23 +24,15 @@ function measured() {
 	return {width: Math.max(240, Math.round(box.width * more)), height: Math.max(240, Math.round(box.height * more))};
 }
 
-/** answer is what the library makes of the order, null where a newer edit has
-    overtaken the question. */
+/** answer is what the library makes of the order, null where it made nothing, which
+    is then said, or where a newer edit has overtaken the question. */
 async function answer(kind, fields) {
 	const {order, piece} = state;
-	let reply;
-	try {
-		reply = await ask("work", {order, piece, paper: paper(), interactive: true, ...fields}, kind);
-	} catch (error) {
-		failed(error);
-		return null;
-	}
-	if (!reply || order !== state.order || piece !== state.piece) return null;
-	if (reply.problems) {
-		failed(new Error(reply.problems.map(p => p.code).join(", ")));
-		return null;
-	}
-	return reply.data;
+	const reply = await ask("work", {order, piece, paper: paper(), interactive: true, ...fields}, kind);
+	if (!reply || reply.fault || order !== state.order || piece !== state.piece) return null;
+	if (reply.problems) failed(reply.problems);
+	else well();
+	return reply.data ?? null;
 }
 
 function take(worked, pictures) {
@@ -82,8 +75,7 @@ export async function refresh() {
 	if (view !== "cut") later = setTimeout(() => small().length && draw("small", small()), 400);
 }
 
-export function begin(onFault) {
-	failed = onFault;
+export function begin() {
 	onChange(refresh, "order");
 	let before = null;
 	new ResizeObserver(() => {

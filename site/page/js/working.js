@@ -5,7 +5,7 @@ import {state, onChange, worked, text} from "./state.js";
 import {step, leave} from "./steps.js";
 import {ask} from "./engine.js";
 import {light} from "./drawing.js";
-import {label, say, sentence} from "./words.js";
+import {label, problem, say, sentence} from "./words.js";
 import {openPad} from "./pad.js";
 import {backwards} from "./backwards.js";
 
@@ -57,13 +57,14 @@ async function show() {
 	}
 	if (worked(path) === undefined) return leave(true);
 	const reply = await ask("explain", {order: state.order, path});
-	if (!reply || state.open?.figure !== path) return;
-	const d = reply.data;
-	fill(box, path + (d ? d.text + d.rounding : "") + text(path), () => [
+	if (!reply || reply.fault || state.open?.figure !== path) return;
+	const d = reply.data, wrong = (reply.problems ?? []).filter(p => p.code !== "no_such_figure").map(problem).join(" "); // a number that was given has no working
+	fill(box, path + (d ? d.text + d.rounding : wrong) + text(path), () => [
 		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(label(path)), el("span", {class: "num big", "data-path": path, text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
 		...(d ? [line(d.text, terms(d.working.formula)), el("p", {class: "rounding num", text: "Shown: " + d.rounding.replaceAll(" x ", " × ")}), el("p", {class: "source", text: "Source: " + d.source})] : []),
+		wrong && el("p", {class: "wrong", text: wrong}),
 		backwards(path, d),
-	]);
+	].filter(Boolean));
 	light([path]);
 	if (entered === path) byId("working-name").focus({preventScroll: true});
 	entered = null;
