@@ -90,11 +90,16 @@ func assemble(page fs.FS, files Files) (Files, error) {
 	if files[IndexName], err = withPolicy(index); err != nil {
 		return nil, err
 	}
-	list, err := list(files)
+	list, version, err := list(files)
 	if err != nil {
 		return nil, err
 	}
 	files[ListName] = list
+	if worker, ok := files[WorkerName]; ok {
+		if files[WorkerName], err = withVersion(worker, version); err != nil {
+			return nil, err
+		}
+	}
 	return files, nil
 }
 
@@ -106,8 +111,8 @@ type List struct {
 }
 
 // list lists the files. The service worker is not among them, as a browser keeps
-// it by itself, but counts into the version.
-func list(files Files) ([]byte, error) {
+// it by itself, but counts into the version, as it is before that is written there.
+func list(files Files) (text []byte, version string, err error) {
 	h := sha256.New()
 	var l List
 	for _, name := range files.Names() {
@@ -121,6 +126,18 @@ func list(files Files) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetIndent("", "  ")
-	err := e.Encode(l)
-	return b.Bytes(), err
+	err = e.Encode(l)
+	return b.Bytes(), l.Version, err
+}
+
+// VersionMark is where the service worker takes the version. A browser installs a
+// worker anew only where its bytes are others.
+const VersionMark = "@version@"
+
+// withVersion writes the version into the service worker.
+func withVersion(worker []byte, version string) ([]byte, error) {
+	if n := bytes.Count(worker, []byte(VersionMark)); n != 1 {
+		return nil, fmt.Errorf("%s has %d places for the version, %s; it needs one", WorkerName, n, VersionMark)
+	}
+	return bytes.Replace(worker, []byte(VersionMark), []byte(version), 1), nil
 }

@@ -38,13 +38,16 @@ func assemble(t *testing.T, files map[string]string) (build.Files, build.List) {
 }
 
 func TestAssemble(t *testing.T) {
-	files := map[string]string{"index.html": index, "sw.js": "1", "font/a.woff2": "f"}
+	files := map[string]string{"index.html": index, "sw.js": "1 @version@", "font/a.woff2": "f"}
 	made, list := assemble(t, files)
 	if want := []string{"fairmiter.wasm", "files.json", "font/a.woff2", "index.html", "sw.js", "wasm_exec.js"}; !slices.Equal(made.Names(), want) {
 		t.Errorf("files %q, want %q", made.Names(), want)
 	}
 	if want := []string{"fairmiter.wasm", "font/a.woff2", "index.html", "wasm_exec.js"}; !slices.Equal(list.Files, want) {
 		t.Errorf("listed %q, want %q", list.Files, want)
+	}
+	if got := string(made["sw.js"]); got != "1 "+list.Version {
+		t.Errorf("the worker is %q, not of version %s", got, list.Version)
 	}
 	policy := strings.Index(string(made["index.html"]), `<meta http-equiv="Content-Security-Policy" content="default-src 'none';`)
 	if policy < 0 || policy > strings.Index(string(made["index.html"]), "<script") {
@@ -55,7 +58,7 @@ func TestAssemble(t *testing.T) {
 		t.Error("the same files have another version")
 	}
 	seen := map[string]bool{list.Version: true}
-	for _, change := range []struct{ name, text string }{{"sw.js", "2"}, {"font/a.woff2", "g"}, {"a.txt", ""}} {
+	for _, change := range []struct{ name, text string }{{"sw.js", "2 @version@"}, {"font/a.woff2", "g"}, {"a.txt", ""}} {
 		changed := map[string]string{change.name: change.text}
 		for name, text := range files {
 			if _, there := changed[name]; !there {
@@ -82,6 +85,8 @@ func TestAssembleRefuses(t *testing.T) {
 		{"a module", map[string]string{"index.html": index, "fairmiter.wasm": ""}, "fairmiter.wasm, which the build adds"},
 		{"a list", map[string]string{"index.html": index, "files.json": ""}, "files.json, which the build adds"},
 		{"a glue", map[string]string{"index.html": index, "wasm_exec.js": ""}, "wasm_exec.js, which the build adds"},
+		{"no place for the version", map[string]string{"index.html": index, "sw.js": "version"}, "sw.js has 0 places"},
+		{"two places for it", map[string]string{"index.html": index, "sw.js": "@version@ @version@"}, "sw.js has 2 places"},
 		{"a policy", map[string]string{"index.html": strings.Replace(index, "<script", `<meta http-equiv="content-security-policy"><script`, 1)}, "policy of its own"},
 		{"no characters", map[string]string{"index.html": "<!DOCTYPE html>"}, `needs <meta charset="utf-8">`},
 		{"characters too late", map[string]string{"index.html": `<script src="a.js"></script><meta charset="utf-8">`}, "before anything"},
