@@ -10,11 +10,20 @@ import {openPart} from "./sheet.js";
 
 const line = (name, ...figures) => figures.some(Boolean) ? el("div", {class: "fact"}, el("dt", {text: sentence(name)}), el("dd", {}, ...figures)) : null;
 
+/** bears is what a hook carries the piece by. */
+const bears = () => ({wire: "wire", sawtooth: "sawtooth"})[worked("/order" + here("/hang/by"))] ?? "ring";
+
+/** marks are the hooks. Where the order does not say how much higher than where it
+    bears the hole of a hook is, only the former is known. */
 function marks() {
-	const list = piecePlan().hang.marks;
-	return list.flatMap((mark, i) => {
+	const list = piecePlan().hang.marks ?? [];
+	return list.map((mark, i) => {
 		const at = here(`/hang/marks/${i}`), name = list.length === 1 ? "The hook" : i === 0 ? "Left hook" : "Right hook";
-		return [el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + "/nail")), el("p", {class: "hint num"}, "nail hole above the floor; ", figure(at + "/across"), list.length === 1 ? " from the middle of the piece" : ` from the middle of the piece, to the ${i === 0 ? "left" : "right"}`))];
+		const known = mark.nail.exact !== mark.bearing.exact, hint = (...what) => el("p", {class: "hint num"}, ...what);
+		return el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + (known ? "/nail" : "/bearing"))),
+			...known ? [hint("nail hole above the floor"), hint("hook bears ", figure(at + "/bearing"), " above the floor")]
+				: [hint(`hook bears: the ${bears()} bears here, above the floor`), hint("the nail hole is higher by what the hook adds")],
+			hint(figure(at + "/across"), list.length === 1 ? " from the middle of the piece" : ` from the middle of the piece, to the ${i === 0 ? "left" : "right"}`));
 	});
 }
 
