@@ -20,9 +20,9 @@ func TestNail(t *testing.T) {
 		hang        map[string]any
 		large, says string
 	}{
-		{map[string]any{"by": "wire"}, "bearing", "hook bears: the wire bears here, above the floor|the nail hole is higher by what the hook adds"},
-		{map[string]any{"by": "rings"}, "bearing", "hook bears: the ring bears here, above the floor|the nail hole is higher by what the hook adds"},
-		{map[string]any{"by": "sawtooth"}, "bearing", "hook bears: the sawtooth bears here, above the floor|the nail hole is higher by what the hook adds"},
+		{map[string]any{"by": "wire"}, "bearing", "the hook bears the wire here, above the floor|the nail hole is higher by what the hook adds"},
+		{map[string]any{"by": "rings"}, "bearing", "the hook bears the ring here, above the floor|the nail hole is higher by what the hook adds"},
+		{map[string]any{"by": "sawtooth"}, "bearing", "the hook bears the sawtooth here, above the floor|the nail hole is higher by what the hook adds"},
 		{map[string]any{"by": "wire", "nail_above": "5/8"}, "nail", "nail hole above the floor|hook bears BEARING above the floor"},
 		{map[string]any{"by": "rings", "nail_above": "5/8"}, "nail", "nail hole above the floor|hook bears BEARING above the floor"},
 	} {

@@ -161,6 +161,9 @@ func TestAccessible(t *testing.T) {
 		v.wait(`document.body.dataset.view === "` + view + `"`)
 		v.accessible(view, script)
 	}
+	v.eval(`import("./js/fault.js").then(f => f.gone("The part of the page that works out the numbers has stopped.", "unreachable"))`)
+	v.wait(`document.querySelector("#fault button")`)
+	v.accessible("lost", script)
 }
 
 // axe is axe-core, whose path stands in AXE.

@@ -50,6 +50,7 @@ var scenes = []struct {
 	{"cut", []string{press(`#views [data-view="cut"]`)}},
 	{"hang", []string{press(`#views [data-view="hang"]`)}},
 	{"ticket", []string{press(`#print`)}},
+	{"lost", []string{`import("./js/fault.js").then(f => f.gone("The part of the page that works out the numbers has stopped.", "unreachable"));`}},
 	{"metric", []string{press(`#units [data-unit="mm"]`), press(`#main-drawing [data-path$="/art/width"]`)}},
 }
 

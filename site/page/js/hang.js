@@ -22,7 +22,7 @@ function marks() {
 		const known = mark.nail.exact !== mark.bearing.exact, hint = (...what) => el("p", {class: "hint num"}, ...what);
 		return el("div", {class: "nail"}, el("h2", {text: name}), el("p", {class: "cut-size"}, figure(at + (known ? "/nail" : "/bearing"))),
 			...known ? [hint("nail hole above the floor"), hint("hook bears ", figure(at + "/bearing"), " above the floor")]
-				: [hint(`hook bears: the ${bears()} bears here, above the floor`), hint("the nail hole is higher by what the hook adds")],
+				: [hint(`the hook bears the ${bears()} here, above the floor`), hint("the nail hole is higher by what the hook adds")],
 			hint(figure(at + "/across"), list.length === 1 ? " from the middle of the piece" : ` from the middle of the piece, to the ${i === 0 ? "left" : "right"}`));
 	});
 }
