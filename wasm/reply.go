@@ -41,9 +41,13 @@ func appendProblems(dst []byte, id int64, problems explain.Problems) []byte {
 // appendReply writes a reply. Nothing in it becomes HTML by itself, so < and > of
 // a drawing stay as they are.
 func appendReply(dst []byte, id int64, key string, value any) []byte {
-	dst = strconv.AppendInt(append(dst, `{"id":`...), id, 10)
-	dst = append(append(append(dst, `,"`...), key...), `":`...)
-	return append(jsontext.Append(dst, value), '}')
+	reply := strconv.AppendInt(append(dst, `{"id":`...), id, 10)
+	reply = append(append(append(reply, `,"`...), key...), `":`...)
+	reply, err := jsontext.AppendValue(reply, value)
+	if err != nil {
+		return appendProblems(dst, id, one(explain.Problem{Code: programFailed, Given: short(err.Error())}))
+	}
+	return append(reply, '}')
 }
 
 // said is what a panic says.

@@ -13,13 +13,37 @@ type Appender interface{ AppendJSON(dst []byte) []byte }
 
 type zeroer interface{ IsZero() bool }
 
-// Append writes v as encoding/json does where it escapes nothing for HTML. It
-// knows structs with their tags, lists, maps with keys of text, text, whole
-// numbers, truth values and pointers, an [Appender] and an
-// [encoding.TextAppender]; it panics at another type.
+// Append is [AppendValue] for a value of a type that is known to have a text, as
+// a test of whoever writes it shows. Of another it writes null.
 func Append(dst []byte, v any) []byte {
-	if v == nil {
+	written, err := AppendValue(dst, v)
+	if err != nil {
 		return append(dst, "null"...)
+	}
+	return written
+}
+
+// AppendValue writes v as encoding/json does where it escapes nothing for HTML. It
+// knows
+//
+//   - structs, with the names in their tags, omitempty, omitzero and "-", and
+//     embedded structs and pointers to such;
+//   - lists, and maps with keys whose kind is string, by their keys in order;
+//   - text, whole numbers, truth values, and pointers;
+//   - an [Appender] and an [encoding.TextAppender], by a value.
+//
+// What has a MarshalJSON or a MarshalText has to have our method too: it is not
+// asked for. What else encoding/json writes by a rule of its own is an error and not another text,
+// wherever in the type of v it stands: bytes, which it writes in base64; floats and
+// interfaces; keys of another kind; the option string; a name that it would not
+// take; a name that two fields of a struct have, also an embedded one; an embedded
+// struct that writes itself; and a method by a pointer alone. Then dst is returned
+// as it was.
+//
+// v must not hold itself.
+func AppendValue(dst []byte, v any) ([]byte, error) {
+	if v == nil {
+		return append(dst, "null"...), nil
 	}
 	value := reflect.ValueOf(v)
 	if value.Kind() == reflect.Pointer && !value.IsNil() {
@@ -30,7 +54,11 @@ func Append(dst []byte, v any) []byte {
 		addressable.Set(value)
 		value = addressable
 	}
-	return write(dst, value, shapeOf(value.Type()))
+	s, err := shapeOf(value.Type())
+	if err != nil {
+		return dst, err
+	}
+	return write(dst, value, s), nil
 }
 
 // write writes a value by its shape.
@@ -73,7 +101,7 @@ func write(dst []byte, v reflect.Value, s *shape) []byte {
 		}
 		return write(dst, v.Elem(), s.elem)
 	}
-	panic("no JSON text of a " + s.kind.String())
+	return append(dst, "null"...) // of no kind that a shape has
 }
 
 // members writes the fields of a struct. Before the first there is no comma.
@@ -105,6 +133,9 @@ func members(dst []byte, v reflect.Value, s *shape, first int) []byte {
 }
 
 func isZero(v reflect.Value, s *shape) bool {
+	if s.kind == reflect.Pointer && s.elem.zeroer {
+		return v.IsNil() || v.Interface().(zeroer).IsZero()
+	}
 	if s.zeroer {
 		return v.Addr().Interface().(zeroer).IsZero()
 	}
