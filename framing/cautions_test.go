@@ -18,6 +18,8 @@ import (
 func gone(field explain.Path, code explain.Code) bool {
 	name := field.Last()
 	switch code {
+	case "caution.saw": // nothing of a frame that is there is cut
+		return name == "made"
 	case "caution.glass_edges", "caution.static":
 		return name == "material" || name == "kind"
 	case "caution.safety_glazing":

@@ -60,7 +60,8 @@ func (w *worker) frameNotes(x exactPiece) []explain.Note {
 		return notes
 	}
 	for _, n := range w.Liner.Notes(x.inner, w.shop.Allowance, w.linerPlaces()) {
-		if n.Level != explain.Caution {
+		same := func(o explain.Note) bool { return o.Code == n.Code }
+		if n.Level != explain.Caution || !slices.ContainsFunc(notes, same) {
 			notes = append(notes, n)
 		}
 	}

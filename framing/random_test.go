@@ -120,7 +120,7 @@ func (d dice) frame(shop framing.Shop) molding.Frame {
 	f.Face = d.length(4*mm, 100*mm)
 	f.Lip = d.length(0, min(f.Face-measure.Nanometer, 13*mm))
 	f.Rabbet = draw(d, 0, d.length(0, 40*mm))
-	f.Height = draw(d, 0, d.length(0, 50*mm))
+	f.Height = draw(d, 0, f.Rabbet+measure.Nanometer+d.length(0, 20*mm))
 	f.Allowance = draw(d, shop.Allowance, d.length(0, 8*mm))
 	f.Made = draw(d, molding.ToFit, molding.ToFit, molding.ToSpace, molding.ReadyMade)
 	f.Wood = molding.Wood(draw(d, f.Wood.Choices()...))

@@ -7,11 +7,12 @@ import (
 
 // Codes of the notes on floaters.
 const (
-	NoGap      explain.Code = "float.no_gap"
-	UnevenGap  explain.Code = "float.uneven_gap"
-	ShortLedge explain.Code = "float.short_ledge"
-	FloatProud explain.Code = "float.proud"
-	FloatHeld  explain.Code = "float.nothing_holds"
+	NoGap        explain.Code = "float.no_gap"
+	UnevenGap    explain.Code = "float.uneven_gap"
+	ShortLedge   explain.Code = "float.short_ledge"
+	FloatProud   explain.Code = "float.proud"
+	FloatUnknown explain.Code = "float.depth_unknown"
+	FloatHeld    explain.Code = "float.nothing_holds"
 )
 
 // A Float is how art stands in a floater: the gap on each side where the art is
@@ -80,13 +81,11 @@ func (f Frame) FloatDepthNotes(d Depth, worked explain.Path, at Places) []explai
 			explain.NewTerm("rabbet", f.Rabbet, at.Frame+"/rabbet"),
 			explain.NewTerm("wanted", d.Wanted, worked+"/wanted"),
 		},
-	}
-	if d.Wanted > 0 {
-		n.Changes = []explain.Change{{Path: at.Frame + "/rabbet", To: explain.Of(d.Wanted), Bound: explain.AtLeast}}
+		Changes: f.deeper(d.Wanted, at),
 	}
 	switch {
 	case f.Rabbet == 0:
-		n.Code = DepthUnknown
+		n.Code = FloatUnknown
 	case d.Clear < 0:
 		n.Code = FloatProud
 		n.Values = append(n.Values, explain.NewTerm("proud", -d.Clear, ""))

@@ -157,8 +157,8 @@ func TestFloatDepthNotes(t *testing.T) {
 		{"flush", in("1 1/2"), "1 1/2", ""},
 		{"a nanometer proud", in("1 1/2") - 1, "1 1/2", "advice float.proud" + at},
 		{"in a shallow floater", in("3/4"), "1 1/2", "advice float.proud" + at},
-		{"not given", 0, "1 1/2", "advice depth.unknown" + at},
-		{"not given, with nothing in it", 0, "0", "advice depth.unknown /depth/clear"},
+		{"not given", 0, "1 1/2", "advice float.depth_unknown" + at},
+		{"not given, with nothing in it", 0, "0", "advice float.depth_unknown /depth/clear"},
 	}
 	for _, row := range rows {
 		f := floater("1/4")

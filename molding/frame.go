@@ -19,6 +19,7 @@ type Frame struct {
 	// Lip is how far the molding covers the package.
 	Lip measure.Length `json:"lip" order:"required"`
 	// Rabbet is the depth of the rabbet behind the lip; 0 where it is not known.
+	// It is less than the height of the molding.
 	Rabbet measure.Length `json:"rabbet"`
 	// Allowance is the total play of the package per dimension, both sides
 	// together. A floater has its gap instead.
@@ -106,6 +107,12 @@ func (f Frame) Check(c *explain.Checker, at explain.Path) {
 	c.Choice(at+"/wood", string(f.Wood), f.Wood.Choices())
 	if f.Kind == Floater && c.Clean(at+"/lip") && f.Lip != 0 {
 		c.Add(explain.Problem{Code: explain.OutOfRange, Path: at + "/lip", Given: c.Write(f.Lip), Accepted: c.Write(0) + ": a floater covers nothing"})
+	}
+	if c.Clean(at+"/height", at+"/rabbet") && f.Height > 0 && f.Rabbet >= f.Height { // nor a lip, nor a ledge
+		c.Add(explain.Problem{
+			Code: explain.OutOfRange, Path: at + "/rabbet", Given: c.Write(f.Rabbet),
+			Accepted: c.Write(0) + " to less than the height, " + c.Write(f.Height),
+		})
 	}
 	if c.Clean(at+"/face", at+"/lip") && f.Lip >= f.Face { // no wood would be left
 		c.Add(explain.Problem{

@@ -26,7 +26,10 @@ const (
 // hide everything, an allowance of nothing. Usual is the allowance that the shop
 // usually takes.
 func (f Frame) Notes(r Rectangle, usual measure.Length, at Places) []explain.Note {
-	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/outside"}}
+	var notes []explain.Note
+	if f.Made != ReadyMade { // of a frame that is there, no rail is cut
+		notes = append(notes, explain.Note{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/outside"})
+	}
 	for _, name := range []string{"width", "height"} {
 		if sight := r.Sight.Along(name); sight <= 0 {
 			opening := (at.Worked + "/opening").Child(name)
@@ -152,6 +155,16 @@ func (f Frame) holdBetter(axis explain.Path, opening, play, bite measure.Length,
 	return changes
 }
 
+// deeper is the change to a rabbet so deep. There is none to a rabbet of
+// nothing, which is not given, nor to one that the molding is not high enough
+// for: that takes another molding.
+func (f Frame) deeper(wanted measure.Length, at Places) []explain.Change {
+	if wanted <= 0 || f.Height > 0 && wanted >= f.Height {
+		return nil
+	}
+	return []explain.Change{{Path: at.Frame + "/rabbet", To: explain.Of(wanted), Bound: explain.AtLeast}}
+}
+
 // DepthNotes says whether the package fits the rabbet's depth with room for
 // the points. Worked is where the depth stands in the plan.
 func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, at Places) []explain.Note {
@@ -164,14 +177,11 @@ func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, a
 			explain.NewTerm("points", points, at.Shop+"/points"),
 			explain.NewTerm("wanted", d.Wanted, worked+"/wanted"),
 		},
-		Changes: []explain.Change{{Path: at.Frame + "/rabbet", To: explain.Of(d.Wanted), Bound: explain.AtLeast}},
+		Changes: f.deeper(d.Wanted, at),
 	}
 	switch {
 	case f.Rabbet == 0:
 		n.Level, n.Code = explain.Advice, DepthUnknown
-		if d.Wanted == 0 {
-			n.Changes = nil // a rabbet of nothing is not given
-		}
 	case d.Clear < 0:
 		n.Code = Proud
 		n.Values = append(n.Values, explain.NewTerm("proud", -d.Clear, ""), explain.NewTerm("strip", points-d.Clear, ""))

@@ -158,6 +158,17 @@ func TestFrameNotes(t *testing.T) {
 	}
 }
 
+// TestNoSaw: nothing of a ready-made frame is cut.
+func TestNoSaw(t *testing.T) {
+	f := frame("2", "1/4", "1/8")
+	for made, want := range map[molding.Made]string{molding.ToSpace: "caution caution.saw /outside", molding.ReadyMade: ""} {
+		f.Made = made
+		if got := summary(t, f.Notes(f.Around(measure.Size{Width: in("8"), Height: in("10")}), in("1/8"), places)); got != want {
+			t.Errorf("a frame made %s: %s", made, got)
+		}
+	}
+}
+
 // TestNothingSeen: two lips of 1/4 hide a strip of 1/2 whole, and leave a
 // nanometer of one that much wider.
 func TestNothingSeen(t *testing.T) {
@@ -197,6 +208,18 @@ func TestDepthNotes(t *testing.T) {
 		d := f.DepthOf(in(row.points), in(row.part))
 		if got := summary(t, f.DepthNotes(d, in(row.points), "/pieces/0/depth", places)); got != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+	}
+}
+
+// TestRabbetWithinHeight: no change asks for a rabbet that the molding is not
+// high enough for.
+func TestRabbetWithinHeight(t *testing.T) {
+	for height, want := range map[measure.Length]int{0: 1, in("3/8"): 0, in("3/8") + 1: 1} {
+		f := molding.Frame{Face: in("2"), Rabbet: in("1/4"), Height: height}
+		ns := f.DepthNotes(f.DepthOf(in("1/8"), in("1/4")), in("1/8"), "/pieces/0/depth", places)
+		if len(ns) != 1 || len(ns[0].Changes) != want {
+			t.Errorf("a molding %v high: %s", height, summary(t, ns))
 		}
 	}
 }

@@ -128,7 +128,7 @@ func (m maker) order() framing.Order {
 		f.Face = m.length(in/4, 4*in)
 		f.Lip = min(m.length(in/16, in/2), f.Face/2)
 		f.Rabbet = m.length(0, 2*in)
-		f.Height = m.length(0, 3*in)
+		f.Height = f.Rabbet + m.length(in/16, 3*in)
 		return f
 	}
 	p.Frame = frame()
@@ -218,7 +218,7 @@ func TestNotFitting(t *testing.T) {
 	if !strings.Contains(svg, badFill) || !strings.Contains(svg, `class="dim worked bad"`) {
 		t.Error("what stands out is not marked")
 	}
-	o.Pieces[0].Frame.Rabbet = 3 * measure.Inch
+	o.Pieces[0].Frame.Rabbet, o.Pieces[0].Frame.Height = 3*measure.Inch, 4*measure.Inch
 	if plan, err = framing.Work(o); err != nil {
 		t.Fatal(err)
 	}

@@ -129,6 +129,7 @@ var english = [...]Entry{
 	{"fit.thin_bite", "The lip is {lip} and the play {play}: pushed to one side, the lip holds the other edge by only {bite}."},
 	{"fit.tight", "This part has {play} of play in the opening where {needed} is wanted."},
 	{"fit.wide_face", "The face is {face}, wider than the whole package of {package}. Perhaps a decimal point was left out."},
+	{"float.depth_unknown", "The floater's depth in front of its ledge is not given, so nothing says whether the art, {package} thick, stands out in front of the frame."},
 	{"float.no_gap", "The gap is nothing: art that is not square binds in the floater, and no shadow shows."},
 	{"float.nothing_holds", "A floater has no lip: glazing, mat, mount and backing are not held in it."},
 	{"float.proud", "The art is {package} thick and the floater {rabbet} deep in front of its ledge: it stands {proud} in front of the frame."},
