@@ -103,9 +103,11 @@ func (m figures) bevel(x, s mat.Bevel) BevelPlan {
 	return BevelPlan{Run: m.length(x.Run, s.Run), Slope: m.length(x.Slope, s.Slope), Face: m.size(x.Face, s.Face)}
 }
 
-// assembleCanvas is the canvas to cut, rounded up, and the bars it goes on.
+// assembleCanvas is the canvas to cut, rounded up, and the bars it goes on: bars
+// are bought by the size of the art. What it varies by are the folds of the
+// canvas at its corners, and nothing to cut.
 func (w *worker) assembleCanvas(m figures) CanvasPlan {
-	cut, bars := w.canvasCut(), w.Art.Greatest()
+	cut, bars := w.canvasCut(), w.Art.Least()
 	return CanvasPlan{
 		Cut:    m.size(cut, roundSize(m.format, cut, measure.Up)),
 		Bars:   m.size(bars, bars),
@@ -116,7 +118,7 @@ func (w *worker) assembleCanvas(m figures) CanvasPlan {
 // canvasCut is the canvas that goes round the bars: their size, and their depth
 // and what is turned round the back on each side (common practice).
 func (w *worker) canvasCut() measure.Size {
-	return w.Art.Greatest().Grown(2 * (w.Art.Thickness + w.Art.Stretch.Turn))
+	return w.Art.Least().Grown(2 * (w.Art.Thickness + w.Art.Stretch.Turn))
 }
 
 // assembleFloat is the air around art in a floater.

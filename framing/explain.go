@@ -184,12 +184,16 @@ func (e *explainer) dust(h held, name string) (explain.Working, explain.Expr, bo
 
 // art is the art where it is largest.
 func (e *explainer) art(name string) explain.Expr {
-	at := e.at.order + "/art"
-	least := explain.T("art", e.Art.Least().Along(name), at.Child(name))
+	at, least := e.at.order+"/art", e.artLeast(name)
 	if varies := e.Art.Varies.Along(name); varies != 0 {
 		return explain.Sum(least, explain.T("varies", varies, at+pathOf([]string{"varies", name})))
 	}
 	return least
+}
+
+// artLeast is the art where it is smallest.
+func (e *explainer) artLeast(name string) explain.Expr {
+	return explain.T("art", e.Art.Least().Along(name), (e.at.order + "/art").Child(name))
 }
 
 // depth explains a figure of how things lie in the depth of the liner's or the

@@ -13,7 +13,7 @@ func (e *explainer) canvas(rest []string) (explain.Working, explain.Expr, bool) 
 	if !e.stretched() {
 		return none()
 	}
-	bars := e.Art.Greatest()
+	bars := e.Art.Least()
 	if len(rest) == 1 && rest[0] == "united" {
 		w := explain.Working{Key: "united", Exact: explain.Of(bars.UnitedLength()), Source: explain.CommonPractice("stretching is sold by width and height together"),
 			Formula: explain.Sum(e.bar("width"), e.bar("height"))}
@@ -25,8 +25,8 @@ func (e *explainer) canvas(rest []string) (explain.Working, explain.Expr, bool) 
 	name := rest[1]
 	switch rest[0] {
 	case "bars":
-		w := explain.Working{Key: "bars", Exact: explain.Of(bars.Along(name)), Formula: e.art(name),
-			Source: explain.CommonPractice("bars are as long as the stretched canvas")}
+		w := explain.Working{Key: "bars", Exact: explain.Of(bars.Along(name)), Formula: e.artLeast(name),
+			Source: explain.CommonPractice("bars are bought by the size of the art, without its folds")}
 		return w, w.Formula, true
 	case "cut":
 		around := explain.Sum(explain.T("depth", e.Art.Thickness, e.at.order+"/art/thickness"),
@@ -41,7 +41,7 @@ func (e *explainer) canvas(rest []string) (explain.Working, explain.Expr, bool) 
 
 // bar is the length of a pair of stretcher bars.
 func (e *explainer) bar(name string) explain.Expr {
-	return explain.T("bars", e.Art.Greatest().Along(name), e.at.worked+pathOf([]string{"canvas", "bars", name}))
+	return explain.T("bars", e.Art.Least().Along(name), e.at.worked+pathOf([]string{"canvas", "bars", name}))
 }
 
 // float explains the air around art in a floater: "least/width", "most/height".

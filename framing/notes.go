@@ -20,6 +20,7 @@ const (
 	NothingBehind  explain.Code = "art.nothing_behind"
 	NoBacking      explain.Code = "art.no_backing"
 	NoGlazing      explain.Code = "art.no_glazing"
+	WiderLip       explain.Code = "fit.wider_lip"
 	LinerHeight    explain.Code = "liner.no_height"
 	MassUnknown    explain.Code = "mass.unknown"
 	HeightUnknown  explain.Code = "mass.no_height"

@@ -19,12 +19,30 @@ const closeToGlazing = 40 * measure.Inch / 1000
 func (w *worker) appendGlass(notes []explain.Note, x exactPiece) []explain.Note {
 	if !w.Glazing.IsZero() {
 		pane := fit(w.inner(), x.inner.Opening, x.layers[0].size, x.layers[0].least)
-		notes = append(notes, w.Glazing.Notes(pane.Size, pane.Play, w.at.order+"/glazing")...)
+		for _, n := range w.Glazing.Notes(pane.Size, pane.Play, w.at.order+"/glazing") {
+			notes = append(notes, w.growsUnderLip(n))
+		}
 	}
 	if w.Art.Kind == Mirror {
 		notes = append(notes, glazing.GlassNotes(w.Art.Greatest(), w.at.order+"/art")...)
 	}
 	return notes
+}
+
+// growsUnderLip is a note of the glazing as it is in this frame: room for a pane to
+// grow in is no remedy where the lip would no longer hold the pane.
+func (w *worker) growsUnderLip(n explain.Note) explain.Note {
+	if n.Code != glazing.LittlePlay || len(n.Changes) == 0 {
+		return n
+	}
+	lip, bite := w.inner().Lip, w.shop.Bite
+	clearance := measure.Length(n.Changes[0].To.N)
+	if clearance <= lip-bite {
+		return n
+	}
+	n.Code, n.Changes = WiderLip, nil
+	n.Values = append(n.Values, explain.NewTerm("lip", lip, w.innerPlaces().Frame+"/lip"), explain.NewTerm("wanted", clearance+bite, ""))
+	return n
 }
 
 // appendSpacer looks at whether a spacer shows.

@@ -80,10 +80,10 @@ func ExampleHanging_Notes() {
 		}
 	}
 	// Output:
-	// warning The wire carries about 18.9 lb and, at 4 times its load, has to break at no less than about 75.4 lb; this one breaks at about 40 lb: it will not hold. Take such a wire, let it rise more, or hang the piece on two rings or a cleat.
+	// warning The wire carries 18.9 lb and, at 4 times its load, has to break at no less than 75.5 lb; this one breaks at 40.0 lb: it will not hold. Take such a wire, let it rise more, or hang the piece on two rings or a cleat.
 	// - breaking load of the wire at least 75.5 lb
 	// - rise of the wire at least 5 13/16 in
-	// advice The wire stands at 15.3 deg, less than 30 degrees: it carries 189 % of the weight, about 18.9 lb, and so does each hanger.
+	// advice The wire stands at 15.3 deg, less than 30 degrees: it carries 189 % of the weight, 18.9 lb, and so does each hanger.
 	// - rise of the wire at least 5 13/16 in
 	// advice On one smooth hook the piece keeps level by itself only where the wire rises more than about 16.667 in, and it rises 2 3/4 in: only friction holds it level. Two hooks would.
 	// - wall hooks 2

@@ -111,20 +111,23 @@ func (m Mat) appendBorders(notes []explain.Note, g Given, l Layout, at Places) [
 	} else if b.Weight == Ratio && b.Ratio == 0 {
 		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoWeight, Path: at.Mat + "/borders/ratio"})
 	}
-	cut, side := least(l.Cut)
-	if cut < 0 {
-		return append(notes, explain.Note{
-			Level: explain.Warning, Code: OffBoard, Path: at.Worked + "/cut/" + explain.Path(side),
-			Values:  []explain.Term{explain.NewTerm("over", -cut, "")},
-			Changes: m.widen(side, g, l, at),
+	off := false
+	for _, side := range m.sides(l.Cut, func(cut measure.Length) bool { return cut < 0 }) {
+		off = true
+		notes = append(notes, explain.Note{
+			Level: explain.Warning, Code: OffBoard, Path: at.Worked + "/cut/" + side.name,
+			Values:  []explain.Term{explain.NewTerm("over", -side.is, "")},
+			Changes: m.widen(string(side.name), g, l, at),
 		})
 	}
-	visible, side := least(l.Visible)
-	if visible <= 0 {
+	if off {
+		return notes
+	}
+	for _, side := range m.sides(l.Visible, func(visible measure.Length) bool { return visible <= 0 }) {
 		notes = append(notes, explain.Note{
-			Level: explain.Warning, Code: NoBorder, Path: at.Worked + "/visible/" + explain.Path(side),
-			Values:  []explain.Term{explain.NewTerm("hidden", -visible, "")},
-			Changes: m.widen(side, g, l, at),
+			Level: explain.Warning, Code: NoBorder, Path: at.Worked + "/visible/" + side.name,
+			Values:  []explain.Term{explain.NewTerm("hidden", -side.is, "")},
+			Changes: m.widen(string(side.name), g, l, at),
 		})
 	}
 	// The odd nanometer that one of two equal borders takes is no difference.
@@ -144,6 +147,25 @@ func (m Mat) appendBorders(notes []explain.Note, g Given, l Layout, at Places) [
 	return notes
 }
 
+// A border is one side of a mat.
+type border struct {
+	name explain.Path
+	is   measure.Length
+}
+
+// sides are those that are wrong; of two that one field of the mat widens, the first.
+func (m Mat) sides(s measure.Sides, wrong func(measure.Length) bool) []border {
+	all := [...]border{{"left", s.Left}, {"right", s.Right}, {"top", s.Top}, {"bottom", s.Bottom}}
+	var found []border
+	for i, b := range all {
+		twin := m.Borders.By == ByBoard || b.name == "bottom" && m.Borders.Weight != Unweighted
+		if wrong(b.is) && !(i%2 == 1 && twin && wrong(all[i-1].is)) {
+			found = append(found, b)
+		}
+	}
+	return found
+}
+
 // widen is the change that gives a border back what the shop usually shows: of
 // the border itself, or of the board that is given. A bottom border that
 // follows from the top one is widened there.
@@ -158,7 +180,7 @@ func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
 		"left": l.Cover.Left, "right": l.Cover.Right, "top": l.Cover.Top, "bottom": l.Cover.Bottom,
 	}[side]
 	within := m.Borders.within(m.Under.reveals())
-	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover) + within), Bound: explain.AtLeast}
+	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover) + within)}
 	switch m.Borders.By {
 	case ByCut:
 		change.To = explain.Of(g.Border + cover + within)
@@ -167,7 +189,7 @@ func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
 		if side == "top" || side == "bottom" {
 			dimension, window = "height", l.Window.Height
 		}
-		change.Path = at.Mat + "/borders/board/" + explain.Path(dimension)
+		change.Path, change.Bound = at.Mat+"/borders/board/"+explain.Path(dimension), explain.AtLeast
 		change.To = explain.Of(window + 2*max(cover, 0) + m.Borders.both(dimension, g.Border+measure.Nanometer))
 	}
 	return []explain.Change{change}
@@ -188,21 +210,6 @@ func (b Borders) both(dimension string, narrower measure.Length) measure.Length 
 		return 4 * narrower // the top one has a quarter at least
 	}
 	return 2 * narrower
-}
-
-// least returns the smallest of the four sides and its name.
-func least(s measure.Sides) (measure.Length, string) {
-	l, name := s.Left, "left"
-	if s.Right < l {
-		l, name = s.Right, "right"
-	}
-	if s.Top < l {
-		l, name = s.Top, "top"
-	}
-	if s.Bottom < l {
-		l, name = s.Bottom, "bottom"
-	}
-	return l, name
 }
 
 // Unused lists the fields of m, as paths from the mat, that hold something and

@@ -96,7 +96,7 @@ func TestNotes(t *testing.T) {
 		{"no bottom border", func(m *mat.Mat) { m.Borders.Bottom = 0 }, noBorder + "/bottom; " + narrow},
 		{"a board for a nanometer of border", board(2*cover+2, 2*cover+2), ""},
 		{"a board for none", board(2*cover+2, 2*cover), noBorder + "/top"},
-		{"a board as the window", board(0, 0), noBorder + "/left"},
+		{"a board as the window", board(0, 0), noBorder + "/left; " + noBorder + "/top"},
 		{"a board smaller by a nanometer", board(-1, 0), off + "/left"},
 		{"a board lower by two", board(0, -2), off + "/top"},
 		{"an extra that pushes the window off", func(m *mat.Mat) {

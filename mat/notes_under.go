@@ -50,3 +50,18 @@ func (u UnderMat) enoughReveal(b Board) measure.Length {
 	}
 	return b.Bevel.Run + strip
 }
+
+// least returns the smallest of the four sides and its name.
+func least(s measure.Sides) (measure.Length, string) {
+	l, name := s.Left, "left"
+	if s.Right < l {
+		l, name = s.Right, "right"
+	}
+	if s.Top < l {
+		l, name = s.Top, "top"
+	}
+	if s.Bottom < l {
+		l, name = s.Bottom, "bottom"
+	}
+	return l, name
+}

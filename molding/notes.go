@@ -96,7 +96,7 @@ func (f Frame) fitNotes(notes []explain.Note, name explain.Path, opening, size, 
 	}
 	needed := l.Cut.Play(f.Allowance)
 	var smaller []explain.Change
-	if to := opening - needed; l.Cut.Given() && needed > 0 && to > 0 {
+	if to := opening - needed; l.Cut.Given() && needed > 0 && to > 0 && needed < f.Lip { // the lip still holds it
 		smaller = []explain.Change{{Path: l.Part + "/size" + axis, To: explain.Of(to), Bound: explain.AtMost}}
 	}
 	switch {

@@ -52,7 +52,8 @@ func English(code string) string {
 }
 
 // Text returns what the note says, its values in place, lengths in the manner
-// of f: exactly where that is short, else as "about" so much.
+// of f: exactly where that is short, else as "about" so much. A mass or a load that
+// was worked out stands as [measure.ShowMass] and [measure.ShowForce] show it.
 func (n Note) Text(f measure.Format) string {
 	return string(fill(nil, English(string(n.Code)), n.Values, f))
 }
@@ -72,9 +73,25 @@ func fill(dst []byte, template string, terms []Term, f measure.Format) []byte {
 			template = rest
 			continue
 		}
-		dst = terms[i].Value.AppendReadable(dst, f)
+		dst = terms[i].said(dst, f)
 		template = after
 	}
+}
+
+// said writes a value as a note says it: one that was worked out as a plan shows it,
+// so that a mass or a load has one figure wherever it stands.
+func (t Term) said(dst []byte, f measure.Format) []byte {
+	if f.Style != measure.Exact && !t.Path.Under("/order") {
+		switch inches := f.Unit() == measure.Inches; t.Value.Kind {
+		case MassKind:
+			dst, _ = measure.AppendMass(dst, measure.Mass(t.Value.N), inches)
+			return dst
+		case ForceKind:
+			dst, _ = measure.AppendForce(dst, measure.Force(t.Value.N), inches)
+			return dst
+		}
+	}
+	return t.Value.AppendReadable(dst, f)
 }
 
 // Text returns what the change asks for, in the manner of f: "rabbet depth at

@@ -226,6 +226,9 @@ func (t *writer) mass(p *framing.PiecePlan) {
 	if len(unknown) > 0 {
 		t.row("", "and what is not known: ", strings.Join(unknown, ", "))
 	}
+	if len(parts) > 1 {
+		parts[len(parts)-1] += "; each rounded up"
+	}
 	t.row("", strings.Join(parts, ", "))
 }
 
