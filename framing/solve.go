@@ -81,6 +81,11 @@ type Solution struct {
 	// Nearest are, where there is no answer, the tries that came nearest: at most
 	// one with too small a figure and one with too large a one, the better first.
 	Nearest []Try `json:"nearest,omitempty"`
+	// OnTape are the tries that came nearest with a length one can mark: on the step
+	// to which the order shows lengths, at most one with too small a figure and one
+	// with too large a one, the better first. There are none where the answer, or all
+	// of Nearest, stand on that step, or the field is no length.
+	OnTape []Try `json:"on_tape,omitempty"`
 	// Reason says why there is no answer, or that every value is one. Its path is
 	// the free field, as it stands in a plan.
 	Reason explain.Note `json:"reason,omitzero"`

@@ -1,6 +1,8 @@
 package framing
 
 import (
+	"slices"
+
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
@@ -38,6 +40,9 @@ func (s *search) answer(to *Solution, hit trial) {
 	}
 	to.Found = true
 	to.Answer, to.Least, to.Most = s.try(best), s.try(least), s.try(most)
+	for _, t := range s.onTape(best) {
+		to.OnTape = append(to.OnTape, s.try(t))
+	}
 	if !below.ok && !above.ok && most.x > least.x && !s.spent {
 		to.Reason = s.reason(explain.Advice, AnyValue, s.term(explain.Key("figure"), best.figure))
 	}
@@ -81,6 +86,33 @@ func (s *search) shown(end, least, most trial, d measure.Direction) trial {
 		}
 	}
 	return end
+}
+
+// onTape tries the lengths on the order's step on both sides of some that are not. Of
+// those with too small a figure it returns the best, and of the others.
+func (s *search) onTape(around ...trial) []trial {
+	step := s.format().Step
+	if s.kind != explain.LengthKind || step <= 0 || !slices.ContainsFunc(around, func(t trial) bool { return t.x%int64(step) != 0 }) {
+		return nil
+	}
+	var low, high trial
+	for _, a := range around {
+		floor := a.x - a.x%int64(step)
+		for _, x := range [...]int64{floor, floor + int64(step)} {
+			side := &high
+			t := s.at(x)
+			if t.miss < 0 {
+				side = &low
+			}
+			if t.ok && (!side.ok || size(t.miss) < size(side.miss)) {
+				*side = t
+			}
+		}
+	}
+	if size(high.miss) < size(low.miss) {
+		low, high = high, low
+	}
+	return slices.DeleteFunc([]trial{low, high}, func(t trial) bool { return !t.ok })
 }
 
 // An outcome is what all the trials of a search that found nothing say together.
@@ -155,12 +187,23 @@ func (s *search) outcome() outcome {
 func (s *search) none(to *Solution) {
 	o := s.outcome()
 	to.Nearest = []Try{s.try(o.best)}
+	around := []trial{o.best}
 	if o.other.ok {
 		to.Nearest = append(to.Nearest, s.try(o.other))
+		around = append(around, o.other)
+	}
+	said := o.best
+	if marked := s.onTape(around...); len(marked) > 0 {
+		for _, t := range marked {
+			to.OnTape = append(to.OnTape, s.try(t))
+		}
+		if o.whereStops || o.code == OutOfReach || o.code == TurnsBack || o.code == NotFound {
+			said = marked[0]
+		}
 	}
 	values := []explain.Term{
-		s.term(explain.Key("figure"), o.best.figure), s.term(explain.Key("wanted"), o.best.figure-o.best.miss),
-		{Key: "value", Value: explain.Value{Kind: s.kind, N: o.best.x}, Path: orderRoot.Join(s.free)},
+		s.term(explain.Key("figure"), said.figure), s.term(explain.Key("wanted"), o.best.figure-o.best.miss),
+		{Key: "value", Value: explain.Value{Kind: s.kind, N: said.x}, Path: orderRoot.Join(s.free)},
 	}
 	switch o.code {
 	case Apart:

@@ -49,8 +49,9 @@ async function solve(want, free, value, out) {
 	if (!reply || reply.fault) return;
 	if (reply.problems) return out.replaceChildren(el("p", {class: "wrong", text: reply.problems.map(problem).join(" ")}));
 	const s = reply.data;
-	if (s.found) out.replaceChildren(gives(free, moved, s.answer));
-	else out.replaceChildren(el("p", {class: "wrong num", text: s.reason.text}), ...s.nearest.map(t => gives(free, moved, t)));
+	const marked = (s.on_tape ?? []).map(t => gives(free, moved, t)); // what a tape has a mark for
+	if (s.found) out.replaceChildren(gives(free, moved, s.answer), ...marked.length ? [el("p", {class: "hint", text: "On the tape:"}), ...marked] : []);
+	else out.replaceChildren(el("p", {class: "wrong num", text: s.reason.text}), ...marked.length ? marked : s.nearest.map(t => gives(free, moved, t)));
 	out.scrollIntoView({block: "nearest"});
 }
 
