@@ -134,12 +134,12 @@ func (w *worker) stackOf(x exactPiece, in LayerPart) []StackPlan {
 	stack := make([]StackPlan, 0, len(x.layers))
 	for _, l := range x.layers {
 		if l.in == in {
-			stack = append(stack, StackPlan{l.part, m.length(l.thickness, l.thickness)})
+			stack = append(stack, StackPlan{l.part, m.length(l.thickness, l.thickness), l.inside})
 		}
 	}
 	if in == FrameLayer && w.lined() {
 		if proud := w.proudOfLiner(x); proud > 0 {
-			stack = append(stack, StackPlan{PackageLayer, m.length(proud, proud)})
+			stack = append(stack, StackPlan{PackageLayer, m.length(proud, proud), false})
 		}
 	}
 	return stack

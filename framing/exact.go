@@ -37,6 +37,8 @@ type layer struct {
 	size, least measure.Size
 	// loose is a part that lies in the opening; art under a mat does not.
 	loose bool
+	// inside is art that lies in the well of a spacer, not behind it.
+	inside bool
 	// toFit is whether the plan decides the size.
 	toFit bool
 }
@@ -108,7 +110,7 @@ func (w *worker) layers(x exactPiece) []layer {
 	}
 	layers = append(layers, layer{
 		part: ArtLayer, thickness: w.Art.Thickness, size: w.Art.Greatest(), least: w.Art.Least(),
-		loose: !matted,
+		loose: !matted, inside: w.inWell(x),
 	})
 	if !w.Mount.IsZero() {
 		layers = append(layers, layer{part: MountLayer, cut: w.Mount.Cut, thickness: w.Mount.Thickness, loose: true})
@@ -161,7 +163,10 @@ func (w *worker) spacerUnderGlazing() bool {
 func (w *worker) stack(x *exactPiece) {
 	inner := make([]measure.Length, 0, 9)
 	for _, l := range x.layers {
-		if l.part != LinerLayer {
+		switch {
+		case l.inside:
+			inner[len(inner)-1] = max(inner[len(inner)-1], l.thickness) // the spacer's
+		case l.part != LinerLayer:
 			inner = append(inner, l.thickness)
 		}
 	}

@@ -39,6 +39,7 @@ func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	notes = w.appendDepth(notes, x)
 	notes = w.appendGlass(notes, x)
 	notes = w.appendSpacer(notes, x)
+	notes = w.appendWell(notes, x)
 	notes = w.appendArt(notes, x)
 	notes = w.appendTurned(notes)
 	notes = w.appendMass(notes, x)

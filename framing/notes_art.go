@@ -104,6 +104,10 @@ func (w *worker) appendArt(notes []explain.Note, x exactPiece) []explain.Note {
 			switch l.part {
 			case SpacerLayer, MatLayer, UnderMatLayer:
 				off += l.thickness
+			case ArtLayer:
+				if l.inside {
+					off -= min(l.thickness, w.Spacer.Depth)
+				}
 			}
 		}
 		n := explain.Note{Path: w.at.order + "/glazing"}

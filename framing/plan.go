@@ -203,6 +203,9 @@ func (d DepthPlan) IsZero() bool { return len(d.Stack) == 0 && d.Wanted == Figur
 type StackPlan struct {
 	Part      LayerPart `json:"part"`
 	Thickness Figure    `json:"thickness"`
+	// Inside is whether it lies inside the spacer before it, and not behind it: the
+	// thicker of the two counts.
+	Inside bool `json:"inside,omitempty"`
 }
 
 // A MassPlan is what a piece weighs.

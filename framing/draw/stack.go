@@ -21,11 +21,19 @@ func (s *sheet) stack(c cut) []place {
 	for i := range d.Stack {
 		part := d.Stack[i].Part
 		thick := d.Stack[i].Thickness.Exact
-		b := box{y0: c.of(y), y1: c.of(y + thick)}
+		from, deep := y, thick
+		if i+1 < len(d.Stack) && d.Stack[i+1].Inside { // a spacer around art: both stand on what is behind
+			deep = max(thick, d.Stack[i+1].Thickness.Exact)
+			from = y + deep - thick
+		}
+		if d.Stack[i].Inside {
+			from, deep = y-thick, 0
+		}
+		b := box{y0: c.of(from), y1: c.of(from + thick)}
 		if b.height() < px {
 			b.y1 = b.y0 + px // a hair
 		}
-		y += thick
+		y += deep
 		name := s.partName(part, under)
 		n := under
 		if part == framing.UnderMatLayer {
@@ -48,6 +56,10 @@ func (s *sheet) stack(c cut) []place {
 		case part == framing.MatLayer || part == framing.UnderMatLayer:
 			s.pen.rect(b, look)
 			at.x = s.boardAtWindow(c, b, part, n, look)
+		case d.Stack[i].Inside && c.gap == 0:
+			b.x0 = min(b.x0+c.of(s.order.Spacer.Width)+3*px, b.x1)
+			s.pen.rect(b, look)
+			s.texture(part, b)
 		case part == framing.ArtLayer && c.gap > 0:
 			// Under a mat the art begins only by the window.
 			from := -s.covered()

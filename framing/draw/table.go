@@ -77,6 +77,9 @@ func (t *table) parts(s *sheet, at explain.Path, d *framing.DepthPlan, n int) {
 			e.label = s.worked(at+"/stack"+explain.Path("").Index(i)+"/thickness", p.Thickness)
 		}
 		e.word = partWord(p.Part)
+		if p.Inside {
+			e.word += ", inside"
+		}
 		t.rows = append(t.rows, e)
 	}
 }

@@ -344,6 +344,7 @@ var english = [...]Entry{
 	{"spacer.may_show", "The spacer is {width} wide and the play {play}: pushed to one side, {shows} of it shows past the lip of {lip}."},
 	{"spacer.shallow", "The spacer keeps the art {depth} off the glazing; for flat art {wanted} or more is usual."},
 	{"spacer.shows", "The spacer is {width} wide and the border that hides it {border}: its edge shows in the window. Take a narrower strip."},
+	{"spacer.well_shallow", "The art is {thickness} thick and lies inside a spacer of {spacer}: it presses on the mat, and the package is as thick as the art makes it. Take a spacer as deep as the art, or deeper."},
 	{"span", "span"},
 	{"spread", "hooks apart"},
 	{"stable_rise", "rise that keeps level"},

@@ -187,7 +187,11 @@ func (t *writer) depth(d framing.DepthPlan, order *framing.Piece, frame molding.
 		if s.Part == framing.PackageLayer {
 			name = "proud of the liner"
 		}
-		parts = append(parts, name+" "+t.thick(s.Thickness.Exact))
+		text := name + " " + t.thick(s.Thickness.Exact)
+		if s.Inside {
+			text += " (inside the spacer)"
+		}
+		parts = append(parts, text)
 	}
 	t.row("in the depth", strings.Join(parts, ", "))
 	if order.Art.Kind != framing.Paper && order.Art.Thickness == 0 {
