@@ -27,6 +27,27 @@ func (e *explainer) shownReveal(i int) explain.Expr {
 	return explain.T("reveal", e.s.mat.Under[i].Reveal, e.underAt(i)+"/reveal")
 }
 
+// shownStrip is the shown reveal of board i, without what a board above it
+// hides.
+func (e *explainer) shownStrip(i int) explain.Expr {
+	over, k := e.s.mat.Overhang(i)
+	if over == 0 {
+		return e.shownReveal(i)
+	}
+	run, at := e.s.mat.Bevel.Run, e.at.worked+"/mat/bevel/run"
+	if k > 0 {
+		run, at = e.s.mat.Under[k-1].Bevel.Run, e.underAt(k-1)+"/bevel/run"
+	}
+	strip := []explain.Expr{e.shownReveal(i)}
+	if run < 0 {
+		strip = append(strip, explain.T("run_above", run, at))
+	}
+	for j := k; j < i; j++ {
+		strip = append(strip, e.shownReveal(j))
+	}
+	return explain.Sum(strip...)
+}
+
 // shownAbove is the window above the i-th board under the top one: the shown one
 // of that board, and its shown reveal on each side.
 func (e *explainer) shownAbove(i int, name string) explain.Expr {
@@ -53,7 +74,7 @@ func (e *explainer) showUnderFigure(rest []string, w explain.Working) explain.Ex
 	case "reveal":
 		return e.towards(measure.Nearest, itself(w))
 	case "seen":
-		return explain.Minus(e.shownReveal(i), explain.T("run", b.Bevel.Run, worked+"/bevel/run"))
+		return explain.Minus(e.shownStrip(i), explain.T("run", b.Bevel.Run, worked+"/bevel/run"))
 	}
 	group, name := rest[1], rest[2]
 	switch group {

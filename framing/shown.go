@@ -118,7 +118,6 @@ func (w *worker) showWindows(x exactPiece, m *matLayout, f measure.Format) {
 		b := &m.Under[i]
 		b.Bevel = x.mat.Under[i].Bevel
 		b.Reveal, _ = f.Round(x.mat.Under[i].Reveal, measure.Nearest)
-		b.Seen = b.Reveal - b.Bevel.Run
 		b.Window = window
 		b.Bevel.Face = window.Grown(2 * b.Bevel.Run)
 		window = window.Grown(2 * b.Reveal)
@@ -132,6 +131,8 @@ func (w *worker) showUnder(m *matLayout, f measure.Format) {
 	cut := m.Cut
 	for i, u := range w.Mat.Under.All() {
 		b := &m.Under[i]
+		over, _ := m.Overhang(i)
+		b.Seen = b.Reveal - b.Bevel.Run - over
 		cut = cut.Plus(measure.AllSides(b.Reveal))
 		b.FromTop = cut
 		b.Blank = roundSize(f, m.Blank.Grown(-2*u.Trim), measure.Down)

@@ -249,9 +249,11 @@ func (l *law) mat() {
 // and from the top board's edge.
 func (l *law) under() {
 	above, cut, blank := l.plan.Mat.Window.Shown(), l.plan.Mat.Cut.Shown(), l.plan.Mat.Blank.Shown()
+	open := min(above.Width, l.plan.Mat.Bevel.Face.Width.Shown) // from the front
 	for _, u := range l.plan.Mat.Under {
 		l.marked("a reveal", u.Reveal.Shown)
-		l.equal("the strip seen", u.Seen.Shown, u.Reveal.Shown-u.Bevel.Run.Exact)
+		l.equal("the strip seen, both sides", 2*u.Seen.Shown, open-u.Bevel.Face.Width.Shown)
+		open = min(open, u.Window.Width.Shown, u.Bevel.Face.Width.Shown)
 		for i, window := range each(u.Window.Shown()) {
 			l.equal("window and reveals", window+2*u.Reveal.Shown, each(above)[i])
 			from, own := pair(u.FromTop.Shown(), i), pair(u.Own.Shown(), i)

@@ -51,6 +51,9 @@ func TestSolveBack(t *testing.T) {
 		if !ok { // a field of another kind, or a value that the order does not take
 			continue
 		}
+		if len(plan.Pieces[i].Mass.Parts) != len(work(t, disturbed).Pieces[i].Mass.Parts) {
+			continue // what stands at the path is what another part weighs
+		}
 		text := marshal(t, disturbed)
 		q := framing.Question{Free: free, Want: want, Value: before.String()}
 		s, err := framing.Solve(disturbed, q)

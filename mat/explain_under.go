@@ -56,11 +56,19 @@ func (e *explainer) underFigure(segments []string) (explain.Working, bool) {
 		switch segments[1] {
 		case "reveal":
 			if u.By == BySeen {
-				return working("reveal", b.Reveal, revealSource, explain.Sum(explain.T("given", u.Reveal, given+"/reveal"), run))
+				formula := explain.Sum(explain.T("given", u.Reveal, given+"/reveal"), run)
+				if over := e.overhang(i); len(over) > 0 {
+					formula = explain.Minus(formula, over...)
+				}
+				return working("reveal", b.Reveal, revealSource, formula)
 			}
 			return working("reveal", b.Reveal, givenSource, explain.T("given", u.Reveal, given+"/reveal"))
 		case "seen":
-			return working("seen", b.Seen, revealSource, explain.Minus(explain.T("reveal", b.Reveal, worked+"/reveal"), run))
+			strip := explain.T("reveal", b.Reveal, worked+"/reveal")
+			if over := e.overhang(i); len(over) > 0 {
+				strip = explain.Sum(append([]explain.Expr{strip}, over...)...)
+			}
+			return working("seen", b.Seen, revealSource, explain.Minus(strip, run))
 		}
 		return explain.Working{}, false
 	}
@@ -96,6 +104,27 @@ func (e *explainer) underFigure(segments []string) (explain.Working, bool) {
 			explain.T("from_top", side(b.FromTop, a.name, name == a.firstName), worked+explain.Path("/from_top/"+name)), trim))
 	}
 	return explain.Working{}, false
+}
+
+// overhang are the terms of what the boards above board i take of its reveal:
+// the run of a reverse bevel, which is negative, and the reveals between.
+func (e *explainer) overhang(i int) []explain.Expr {
+	over, k := e.l.Overhang(i)
+	if over == 0 {
+		return nil
+	}
+	run, at := e.l.Bevel.Run, e.at.Worked+"/bevel/run"
+	if k > 0 {
+		run, at = e.l.Under[k-1].Bevel.Run, (e.at.Worked+"/under").Index(k-1)+"/bevel/run"
+	}
+	var terms []explain.Expr
+	if run < 0 {
+		terms = append(terms, explain.T("run_above", run, at))
+	}
+	for j := k; j < i; j++ {
+		terms = append(terms, explain.T("reveal", e.l.Under[j].Reveal, (e.at.Worked+"/under").Index(j)+"/reveal"))
+	}
+	return terms
 }
 
 // side is the first or the last side of a dimension.

@@ -31,7 +31,9 @@ type Board struct {
 	// Reveal is how much smaller the window is than the one above, each side,
 	// line to line.
 	Reveal measure.Length
-	// Seen is the strip of the board that shows, without its bevel.
+	// Seen is the strip of the board that shows, without its bevel: what the
+	// reveal leaves beside it, and beside a reverse bevel above that reaches in
+	// over it.
 	Seen measure.Length
 	// Window is the size of the window along the line on the back.
 	Window measure.Size
@@ -53,8 +55,11 @@ type Corner struct {
 // Lay works m out for what it finds. It takes any values; [Mat.Check] says
 // which make sense.
 func (m Mat) Lay(g Given) Layout {
-	lowest, reveals := m.Window.size(g), m.Under.reveals()
-	l := Layout{Window: lowest.Grown(2 * reveals), Cover: Cover(g.Lip, g.Allowance)}
+	lowest := m.Window.size(g)
+	l := Layout{Cover: Cover(g.Lip, g.Allowance)}
+	m.layReveals(&l)
+	reveals := l.reveals()
+	l.Window = lowest.Grown(2 * reveals)
 	l.Bevel = bevelOf(m.Thickness, m.Bevel, l.Window)
 	l.Covered.Width, _ = (g.Least.Width - lowest.Width).Half()
 	l.Covered.Height, _ = (g.Least.Height - lowest.Height).Half()
@@ -87,11 +92,9 @@ func (m *Mat) layUnder(l *Layout) {
 	window, cut := l.Window, l.Cut
 	for i, u := range m.Under.All() {
 		b := &l.Under[i]
-		b.Reveal = u.line()
 		window, cut = window.Grown(-2*b.Reveal), cut.Plus(measure.AllSides(b.Reveal))
 		b.Window, b.FromTop = window, cut
 		b.Bevel = bevelOf(u.Thickness, u.Bevel, window)
-		b.Seen = b.Reveal - b.Bevel.Run
 		b.Blank = l.Blank.Grown(-2 * u.Trim)
 		b.Own = cut.Minus(measure.AllSides(u.Trim))
 	}

@@ -179,7 +179,7 @@ func (m Mat) widen(side string, g Given, l Layout, at Places) []explain.Change {
 	cover := map[string]measure.Length{
 		"left": l.Cover.Left, "right": l.Cover.Right, "top": l.Cover.Top, "bottom": l.Cover.Bottom,
 	}[side]
-	within := m.Borders.within(m.Under.reveals())
+	within := m.Borders.within(l.reveals())
 	change := explain.Change{Path: at.Mat + "/borders/" + explain.Path(side), To: explain.Of(max(g.Border, -cover) + within)}
 	switch m.Borders.By {
 	case ByCut:

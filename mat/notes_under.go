@@ -7,8 +7,9 @@ import (
 
 // Codes of the notes on the boards under the top one.
 const (
-	NoStrip    explain.Code = "mat.no_strip"
-	ShortUnder explain.Code = "mat.short_under"
+	NoStrip      explain.Code = "mat.no_strip"
+	ReverseHides explain.Code = "mat.reverse_hides"
+	ShortUnder   explain.Code = "mat.short_under"
 )
 
 // appendUnder looks at each board under the top one: its strip must show, and
@@ -17,14 +18,19 @@ func (m Mat) appendUnder(notes []explain.Note, l Layout, at Places) []explain.No
 	for i, u := range m.Under.All() {
 		b, given, worked := l.Under[i], (at.Mat + "/under").Index(i), (at.Worked + "/under").Index(i)
 		if b.Seen <= 0 {
-			notes = append(notes, explain.Note{
+			over, _ := l.Overhang(i)
+			n := explain.Note{
 				Level: explain.Warning, Code: NoStrip, Path: worked + "/seen",
 				Values: []explain.Term{
 					explain.NewTerm("reveal", b.Reveal, worked+"/reveal"),
 					explain.NewTerm("run", b.Bevel.Run, worked+"/bevel/run"),
 				},
-				Changes: []explain.Change{{Path: given + "/reveal", To: explain.Of(u.enoughReveal(b)), Bound: explain.AtLeast}},
-			})
+				Changes: []explain.Change{{Path: given + "/reveal", To: explain.Of(u.enoughReveal(b, over)), Bound: explain.AtLeast}},
+			}
+			if over > 0 {
+				n.Code, n.Values = ReverseHides, append(n.Values, explain.NewTerm("over", over, ""))
+			}
+			notes = append(notes, n)
 		}
 		above, side := least(b.FromTop.Minus(measure.AllSides(b.Reveal)))
 		if u.Trim < above || above <= 0 {
@@ -43,12 +49,12 @@ func (m Mat) appendUnder(notes []explain.Note, l Layout, at Places) []explain.No
 }
 
 // enoughReveal is a reveal, measured as this one is, of which a strip shows.
-func (u UnderMat) enoughReveal(b Board) measure.Length {
+func (u UnderMat) enoughReveal(b Board, over measure.Length) measure.Length {
 	const strip = measure.Inch / 16
 	if u.By == BySeen {
 		return strip
 	}
-	return b.Bevel.Run + strip
+	return b.Bevel.Run + over + strip
 }
 
 // least returns the smallest of the four sides and its name.

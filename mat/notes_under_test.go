@@ -13,6 +13,7 @@ import (
 func TestUnderNotes(t *testing.T) {
 	const (
 		no    = "warning mat.no_strip /under/"
+		hides = "warning mat.reverse_hides /under/"
 		short = "warning mat.short_under /under/"
 	)
 	rows := []struct {
@@ -30,6 +31,8 @@ func TestUnderNotes(t *testing.T) {
 		{"none to be seen", func(m *mat.Mat) { m.Under[0].By, m.Under[0].Reveal = mat.BySeen, 0 }, no + "0/seen"},
 		{"a nanometer to be seen", func(m *mat.Mat) { m.Under[0].By, m.Under[0].Reveal = mat.BySeen, 1 }, ""},
 		{"both", func(m *mat.Mat) { m.Under[0].Reveal, m.Under[1].Reveal = 0, 0 }, no + "0/seen; " + no + "1/seen"},
+		{"a reverse bevel above and what is left", func(m *mat.Mat) { m.Bevel, m.Under[0].Reveal = 135*measure.Degree, in("0.110")+1 }, ""},
+		{"a reverse bevel above and nothing left", func(m *mat.Mat) { m.Bevel, m.Under[0].Reveal = 135*measure.Degree, in("0.110") }, hides + "0/seen"},
 		{"trimmed to a nanometer of the window above", func(m *mat.Mat) { m.Under[0].Trim = in("2 11/16") - 1 }, ""},
 		{"trimmed to the window above", func(m *mat.Mat) { m.Under[0].Trim = in("2 11/16") }, short + "0/own/left"},
 		{"the third board has the reveal more", func(m *mat.Mat) { m.Under[1].Trim = in("2 15/16") - 1 }, ""},
@@ -83,6 +86,48 @@ func TestUnderNoteText(t *testing.T) {
 		}
 		if len(n.Changes) != 1 || n.Changes[0].Text(f) != changes[i] {
 			t.Errorf("changes %+v, want %q", n.Changes, changes[i])
+		}
+	}
+}
+
+// TestReverseNoteText reads the note on a reverse bevel, and does what it says.
+func TestReverseNoteText(t *testing.T) {
+	f := measure.Format{Style: measure.Fraction, Step: in("1/16")}
+	for _, by := range mat.ByLine.Choices() {
+		m, g := double("0", mat.RevealBy(by), "1/16")
+		m.Thickness, m.Bevel = in("1/8"), 135*measure.Degree
+		ns := notes(t, m, g)
+		if len(ns) != 1 || ns[0].Code != mat.ReverseHides || len(ns[0].Changes) != 1 {
+			t.Fatalf("%s: notes %+v", by, ns)
+		}
+		if by == string(mat.ByLine) {
+			const want = "A reverse bevel above reaches in 1/8 in past its window's line: of a reveal of 0 in from line to line, with the bevel of the lower board 1/16 in wide, no strip shows."
+			if got := ns[0].Text(f); got != want {
+				t.Errorf("reads %q, want %q", got, want)
+			}
+		}
+		m.Under[0].Reveal = measure.Length(ns[0].Changes[0].To.N)
+		if got := m.Lay(g).Under[0].Seen; got != in("1/16") {
+			t.Errorf("%s: mended, %v is seen", by, got)
+		}
+	}
+}
+
+// TestExplainReverse: the workings name the bevel that hides a part of the strip.
+func TestExplainReverse(t *testing.T) {
+	f := measure.Format{Style: measure.Fraction, Step: in("1/32")}
+	m, g := worked()
+	m.Thickness, m.Bevel = in("1/8"), 135*measure.Degree
+	m.Under = mat.UnderMats{under("3/32", mat.ByLine, "1/16"), under("1/4", mat.BySeen, "1/16")}
+	rows := []struct{ path, want string }{
+		{"/under/0/seen", "strip seen -3/32 = (reveal 3/32 + run of the bevel above -1/8) - bevel run 1/16"},
+		{"/under/1/reveal", "reveal 11/32 = (given 1/4 + bevel run 1/16) - run of the bevel above -1/8 - reveal 3/32"},
+		{"/under/1/seen", "strip seen 1/4 = (reveal 11/32 + run of the bevel above -1/8 + reveal 3/32) - bevel run 1/16"},
+	}
+	for _, row := range rows {
+		w, ok := m.Explain(g, explain.Path(row.path), places)
+		if got := w.Text(f); !ok || got != row.want {
+			t.Errorf("%s reads %q, want %q", row.path, got, row.want)
 		}
 	}
 }

@@ -88,35 +88,71 @@ func (u *UnderMats) check(c *explain.Checker, at explain.Path) {
 // be seen that is narrower than a reverse bevel reaches in makes the windows
 // above smaller than the one on the art.
 func (m Mat) checkTopWindow(c *explain.Checker, at explain.Path, g Given, art explain.Path) {
-	reveals := m.Under.reveals()
+	var l Layout
+	m.layReveals(&l)
+	reveals := l.reveals()
 	if reveals >= 0 || !c.Clean(at+"/under", at+"/window", art+"/width", art+"/height") {
 		return
 	}
 	if top := m.Window.size(g).Grown(2 * reveals); min(top.Width, top.Height) <= 0 {
 		for i, u := range m.Under.All() {
-			if u.line() < 0 {
+			if l.Under[i].Reveal < 0 {
 				c.Add(explain.Problem{
 					Code: explain.OutOfRange, Path: (at + "/under").Index(i) + "/reveal", Given: c.Write(u.Reveal),
-					Accepted: c.Write(-Run(u.Thickness, u.Bevel)) + " or more: the reverse bevel leaves the top board no window",
+					Accepted: c.Write(u.Reveal-l.Under[i].Reveal) + " or more: the reverse bevel leaves the top board no window",
 				})
 			}
 		}
 	}
 }
 
-// line is the reveal from line to line.
-func (u UnderMat) line() measure.Length {
-	if u.By == BySeen {
-		return u.Reveal + Run(u.Thickness, u.Bevel)
+// layReveals finds the reveals from line to line and what they leave to be seen,
+// from the top board down. It sets the runs of the bevels, which they follow
+// from, and nothing else.
+func (m *Mat) layReveals(l *Layout) {
+	if m.Under.IsZero() {
+		return
 	}
-	return u.Reveal
+	l.Bevel.Run = Run(m.Thickness, m.Bevel)
+	for i, u := range m.Under.All() {
+		b := &l.Under[i]
+		b.Reveal, b.Bevel.Run = u.Reveal, Run(u.Thickness, u.Bevel)
+		over, _ := l.Overhang(i)
+		if u.By == BySeen {
+			b.Reveal += b.Bevel.Run + over
+		}
+		b.Seen = b.Reveal - b.Bevel.Run - over
+	}
+}
+
+// Overhang returns how far the boards above board i under the top one reach in
+// past the line of the window right above it, each side, and which of them
+// reaches farthest, the top one being 0. The face of a reverse bevel does, or the
+// whole edge where the reveal between is less than nothing; else it is nothing.
+//
+// Source: geometry.
+func (l *Layout) Overhang(i int) (over measure.Length, board int) {
+	var back measure.Length // from a board's line to the one right above board i
+	for k := i; k >= 0; k-- {
+		run := l.Bevel.Run
+		if k > 0 {
+			run = l.Under[k-1].Bevel.Run
+		}
+		if past := max(0, -run) - back; past > over {
+			over, board = past, k
+		}
+		if k > 0 {
+			back += l.Under[k-1].Reveal
+		}
+	}
+	return over, board
 }
 
 // reveals is what all the reveals take of each side, line to line.
-func (u *UnderMats) reveals() measure.Length {
+func (l *Layout) reveals() measure.Length {
 	var sum measure.Length
-	for _, b := range u.All() {
-		sum += b.line()
+	for i := range l.Under {
+		sum += l.Under[i].Reveal
 	}
 	return sum
 }

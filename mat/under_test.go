@@ -102,6 +102,49 @@ func TestReveal(t *testing.T) {
 	}
 }
 
+// TestReverseAbove: a reverse bevel of 135 degrees reaches in over the board
+// below by its own thickness, and hides so much of a reveal of 1/4; a straight cut
+// and one of 45 degrees do not (plane geometry, by hand).
+func TestReverseAbove(t *testing.T) {
+	rows := []struct {
+		name               string
+		top, first, second measure.Angle
+		thickness          string // of the top board
+		reveals            [2]string
+		by                 mat.RevealBy
+		seen, seen2        string
+		line, line2        string
+		from               int // the board that reaches farthest over the second
+		over, overSecond   string
+	}{
+		{"45 above", 45, 45, 45, "0.055", [2]string{"1/4", "1/4"}, mat.ByLine, "0.195", "0.195", "1/4", "1/4", 0, "0", "0"},
+		{"straight above", 90, 45, 45, "0.055", [2]string{"1/4", "1/4"}, mat.ByLine, "0.195", "0.195", "1/4", "1/4", 0, "0", "0"},
+		{"reverse above", 135, 45, 45, "0.055", [2]string{"1/4", "1/4"}, mat.ByLine, "0.140", "0.195", "1/4", "1/4", 0, "0.055", "0"},
+		{"reverse above, to be seen", 135, 45, 45, "0.055", [2]string{"1/4", "1/4"}, mat.BySeen, "1/4", "1/4", "0.360", "0.305", 0, "0.055", "0"},
+		{"reverse in the middle", 45, 135, 45, "0.055", [2]string{"1/4", "1/4"}, mat.ByLine, "0.305", "0.140", "1/4", "1/4", 1, "0", "0.055"},
+		{"all reverse", 135, 135, 135, "0.055", [2]string{"1/4", "1/4"}, mat.ByLine, "1/4", "1/4", "1/4", "1/4", 1, "0.055", "0.055"},
+		{"past two lines", 135, 45, 45, "0.110", [2]string{"0.080", "1/4"}, mat.ByLine, "-0.085", "0.165", "0.080", "1/4", 0, "0.110", "0.030"},
+		{"just to the second line", 135, 45, 45, "0.110", [2]string{"0.110", "1/4"}, mat.ByLine, "-0.055", "0.195", "0.110", "1/4", 0, "0.110", "0"},
+	}
+	for _, row := range rows {
+		m, g := worked()
+		m.Under = mat.UnderMats{under(row.reveals[0], row.by, "0.055"), under(row.reveals[1], row.by, "0.055")}
+		m.Thickness, m.Bevel = in(row.thickness), row.top*measure.Degree
+		m.Under[0].Bevel, m.Under[1].Bevel = row.first*measure.Degree, row.second*measure.Degree
+		l := m.Lay(g)
+		a, b := l.Under[0], l.Under[1]
+		if a.Seen != in(row.seen) || b.Seen != in(row.seen2) || a.Reveal != in(row.line) || b.Reveal != in(row.line2) {
+			t.Errorf("%s: %v and %v seen of %v and %v", row.name, a.Seen, b.Seen, a.Reveal, b.Reveal)
+		}
+		over, _ := l.Overhang(0)
+		second, from := l.Overhang(1)
+		if over != in(row.over) || second != in(row.overSecond) || from != row.from {
+			t.Errorf("%s: reaches in %v, and %v by board %d", row.name, over, second, from)
+		}
+		checkUnder(t, m, l)
+	}
+}
+
 // TestTwoBoards: what is cut of a double mat, by hand. The lower blank is trimmed
 // by 1/8 each side, so a border of 3 from the top board's edge is one of 2 7/8
 // from its own (common practice).
@@ -221,6 +264,7 @@ func checkUnder(t *testing.T, m mat.Mat, l mat.Layout) {
 	t.Helper()
 	checkBevel(t, m.Thickness, m.Bevel, l.Window, l.Bevel)
 	above, left, top := l.Window, l.Cut.Left, l.Cut.Top
+	edge := min(l.Window.Width, l.Bevel.Face.Width) // what is open from the front
 	for i, b := range l.Under[:m.Under.Count()] {
 		u := m.Under[i]
 		checkBevel(t, u.Thickness, u.Bevel, b.Window, b.Bevel)
@@ -244,9 +288,10 @@ func checkUnder(t *testing.T, m mat.Mat, l mat.Layout) {
 		if u.By == mat.BySeen {
 			given = b.Seen
 		}
-		if given != u.Reveal || b.Seen+b.Bevel.Run != b.Reveal {
-			t.Errorf("board %d: reveal %d by %s, of which %d is seen of %d", i, u.Reveal, u.By, b.Seen, b.Reveal)
+		if given != u.Reveal || 2*b.Seen != edge-b.Bevel.Face.Width {
+			t.Errorf("board %d: reveal %d by %s, of which %d is seen between %d and %d", i, u.Reveal, u.By, b.Seen, edge, b.Bevel.Face.Width)
 		}
+		edge = min(edge, b.Window.Width, b.Bevel.Face.Width)
 	}
 }
 
@@ -282,13 +327,19 @@ func TestUnderPerturbation(t *testing.T) {
 		more := m
 		more.Under[i].Reveal++
 		after := more.Lay(g)
-		if after.Window != before.Window.Grown(2) || after.Lowest(n) != before.Lowest(n) || after.Covered != before.Covered {
+		taken := measure.Length(1)
+		if i+1 < n && m.Under[i+1].By == mat.BySeen {
+			if over, k := before.Overhang(i + 1); over > 0 && k <= i { // the next board need reach out less far
+				taken = 0
+			}
+		}
+		if after.Window != before.Window.Grown(2*taken) || after.Lowest(n) != before.Lowest(n) || after.Covered != before.Covered {
 			t.Errorf("1 nm more reveal: window %+v, lowest %+v", after.Window, after.Lowest(n))
 		}
 		if after.Under[i].Seen != before.Under[i].Seen+1 {
 			t.Errorf("1 nm more reveal shows %d more", after.Under[i].Seen-before.Under[i].Seen)
 		}
-		grown := measure.Length(2) // the blank follows the window
+		grown := 2 * taken // the blank follows the window
 		if m.Borders.By == mat.ByBoard || m.Borders.To == mat.ToLowest {
 			grown = 0
 		}
