@@ -18,6 +18,7 @@ var (
 	miterSource   = explain.Geometry("equal faces halve the corner")
 	fitSource     = explain.Geometry("a part pushed all the way to one side")
 	cutSource     = explain.CommonPractice("each part has the frame's allowance, or its own clearance where that is more")
+	ledgeSource   = explain.CommonPractice("screws through the ledge hold what is in a floater")
 	depthSource   = explain.CommonPractice("points need room behind the package")
 )
 
@@ -177,7 +178,7 @@ func (f Frame) ExplainDepth(d Depth, points measure.Length, parts []explain.Expr
 		w, _ = working("clear", d.Clear, depthSource, explain.Minus(explain.T("rabbet", f.Rabbet, at.Frame+"/rabbet"), pkg))
 	case "/wanted":
 		if f.Kind == Floater { // held by screws
-			w, _ = working("wanted", d.Wanted, depthSource, pkg)
+			w, _ = working("wanted", d.Wanted, ledgeSource, pkg)
 			break
 		}
 		w, _ = working("wanted", d.Wanted, depthSource, explain.Sum(pkg, explain.T("points", points, at.Shop+"/points")))

@@ -289,7 +289,8 @@ func (s *sheet) saySection() {
 			parts += " " + partWord(p.Part)
 		}
 		list = append(list, parts+".", "Together they are "+d.Package.Spoken()+" thick;")
-		list = append(list, words("clear")+" "+d.Clear.Spoken()+".")
+		l := s.clear("", d.Clear, s.piece.Liner.IsZero() && f.Kind == "floater", words("clear"), "stands proud")
+		list = append(list, l.word+" "+l.spoken+".")
 	}
 	s.say("section through the rabbet", list...)
 }

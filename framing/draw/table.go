@@ -32,10 +32,7 @@ func (s *sheet) table() table {
 	if !s.piece.Liner.IsZero() {
 		holder, at, rabbet = "liner's rabbet", "/liner/rabbet", s.order.Liner.Rabbet
 	}
-	clearing := entry{label: s.worked("/depth/clear", d.Clear).named(words("clear")), points: len(d.Stack)}
-	if !floater {
-		clearing.label = clearing.label.wrong(d.Clear.Shown < 0)
-	}
+	clearing := entry{label: s.clear("/depth/clear", d.Clear, floater, words("clear"), "stands proud"), points: len(d.Stack)}
 	known := rabbet > 0 && len(d.Stack) > 0
 	if floater && known {
 		t.rows = append(t.rows, clearing)
@@ -52,9 +49,24 @@ func (s *sheet) table() table {
 	}
 	if l := &s.piece.LinerDepth; len(l.Stack) > 0 {
 		t.parts(s, "/liner_depth", l, -1)
-		t.rows = append(t.rows, entry{label: s.worked("/liner_depth/clear", l.Clear).named("clear behind the liner").wrong(l.Clear.Shown < 0), points: -1})
+		clearing := s.clear("/liner_depth/clear", l.Clear, s.order.Frame.Kind == "floater", "behind liner", "liner proud")
+		t.rows = append(t.rows, entry{label: clearing, points: -1})
 	}
 	return t
+}
+
+// clear is what a depth leaves, or in words how far what lies in it stands out:
+// proud of the back, or in front of a floater, where it may.
+func (s *sheet) clear(at explain.Path, f framing.Figure, floater bool, name, proud string) label {
+	if f.Shown >= 0 {
+		return s.worked(at, f).named(name)
+	}
+	out := framing.FigureOf(-f.Shown, s.format)
+	l := s.worked(at, out).named(proud).wrong(!floater)
+	if floater {
+		l.word = "in front"
+	}
+	return l
 }
 
 // parts appends the parts of a depth; they point from place n on, nowhere where
@@ -79,6 +91,9 @@ func (t *table) parts(s *sheet, at explain.Path, d *framing.DepthPlan, n int) {
 		e.word = partWord(p.Part)
 		if p.Inside {
 			e.word += ", inside"
+		}
+		if p.Part == framing.PackageLayer {
+			e.word = "package proud"
 		}
 		t.rows = append(t.rows, e)
 	}

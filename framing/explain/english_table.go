@@ -130,7 +130,7 @@ var english = [...]Entry{
 	{"fit.tight", "This part has {play} of play in the opening where {needed} is wanted."},
 	{"fit.wide_face", "The face is {face}, wider than the whole package of {package}. Perhaps a decimal point was left out."},
 	{"fit.wider_lip", "A pane of {size} grows by {growth} from a cold dry room to a hot damp one, and its play is {play}: it can bind and bow. The lip of {lip} is too narrow for a pane with room to grow: take a molding with a lip of {wanted} or more, and cut the pane with more clearance, or take glass."},
-	{"float.depth_unknown", "The floater's depth in front of its ledge is not given, so nothing says whether the art, {package} thick, stands out in front of the frame."},
+	{"float.depth_unknown", "The floater's depth in front of its ledge is not given, so nothing says whether the art, {package} thick, stands out in front of the frame. Screws from behind hold it on the ledge, so that nothing more is wanted."},
 	{"float.no_gap", "The gap is nothing: art that is not square binds in the floater, and no shadow shows."},
 	{"float.nothing_holds", "A floater has no lip: glazing, mat, mount and backing are not held in it."},
 	{"float.proud", "The art is {package} thick and the floater {rabbet} deep in front of its ledge: it stands {proud} in front of the frame."},

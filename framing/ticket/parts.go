@@ -28,7 +28,7 @@ func (t *writer) mat(p *framing.PiecePlan, order *framing.Piece, at explain.Path
 	t.row("blank", t.size(m.Blank), pieces(p.Quantity))
 	t.row("window", t.size(m.Window), pieces(p.Quantity))
 	t.row("on the back, from", "the left ", m.Back.Left.Text(), ", the top ", m.Back.Top.Text())
-	t.row("bevel", order.Mat.Bevel.String(), " from the face", t.usual(at+"/bevel"), "; shows ", m.Bevel.Run.Text())
+	t.row("bevel", order.Mat.Bevel.String(), " from the face", t.usual(at+"/bevel"), "; ", t.bevelRun(m.Bevel))
 	t.borders("borders as cut", m.Cut)
 	t.borders("borders as seen", m.Visible)
 	t.row("once seated", "top ", m.Seated.Top.Text(), ", bottom ", m.Seated.Bottom.Text())
@@ -40,10 +40,22 @@ func (t *writer) mat(p *framing.PiecePlan, order *framing.Piece, at explain.Path
 		t.row("", "trimmed ", t.given(b.Trim), " each side", t.usual(under+"/trim"))
 		t.row("window", t.size(u.Window), pieces(p.Quantity))
 		t.row("reveal", t.one(u.Reveal), " line to line", t.usual(under+"/reveal"))
-		t.row("", u.Seen.Text(), " of it seen; bevel ", b.Bevel.String(), ", shows ", u.Bevel.Run.Text())
+		seen := u.Seen.Text()
+		if u.Seen.Shown <= 0 {
+			seen = "nothing"
+		}
+		t.row("", seen, " of it seen; bevel ", b.Bevel.String(), ", ", t.bevelRun(u.Bevel))
 		t.borders("from its own edge", u.Own)
 		t.borders("from the top mat's", u.FromTop)
 	}
+}
+
+// bevelRun says what is seen of a bevel, or how far a reverse one reaches in.
+func (t *writer) bevelRun(b framing.BevelPlan) string {
+	if run := b.Run.Shown; run < 0 {
+		return "reaches in " + t.given(-run)
+	}
+	return "shows " + b.Run.Text()
 }
 
 // coverLabel names what Covered is: an overlap, or a gap.

@@ -236,3 +236,23 @@ func BenchmarkText(b *testing.B) {
 		_ = ticket.Text(plan, ticket.Options{})
 	}
 }
+
+// TestReverseBevel: how far a reverse bevel reaches in, and a strip of which
+// nothing is seen, are said in words.
+func TestReverseBevel(t *testing.T) {
+	order := framing.Sample()
+	m := &order.Pieces[0].Mat
+	m.Thickness, m.Bevel = measure.Inch/16, 135*measure.Degree
+	m.Under[0] = framing.NewUnderMat(order.Shop)
+	m.Under[0].Reveal = measure.Inch / 16
+	plan, err := framing.Work(order)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := ticket.Text(plan, ticket.Options{})
+	for _, want := range []string{"135 deg from the face; reaches in 1/16 in\n", "nothing of it seen; bevel 45 deg, shows 0.055\n"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q on\n%s", want, text)
+		}
+	}
+}
