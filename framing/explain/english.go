@@ -97,8 +97,12 @@ func (t Term) said(dst []byte, f measure.Format) []byte {
 // Text returns what the change asks for, in the manner of f: "rabbet depth at
 // least 9/16 in". A bound is rounded to the fineness on its own side, so that
 // the text asks for no less than the change; a mass or a load of at least so
-// much stands as [measure.ShowMass] and [measure.ShowForce] show it.
+// much stands as [measure.ShowMass] and [measure.ShowForce] show it. A word
+// has an entry of its own: "hanging by two rings".
 func (c Change) Text(f measure.Format) string {
+	if c.Word != "" {
+		return English("change." + c.Path.Parent().Last() + "." + c.Path.Last() + "." + c.Word)
+	}
 	var dst []byte
 	dst = append(dst, English("field."+c.Path.Last())...)
 	dst = append(dst, ' ')

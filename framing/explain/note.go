@@ -83,7 +83,12 @@ func (t Term) appendJSON(dst []byte, f measure.Format) []byte {
 
 func (c Change) appendJSON(dst []byte, f measure.Format) []byte {
 	dst = jsontext.AppendString(append(dst, `{"path":`...), string(c.Path))
-	dst = jsontext.AppendText(append(dst, `,"to":`...), c.To)
+	dst = append(dst, `,"to":`...)
+	if c.Word != "" {
+		dst = jsontext.AppendString(dst, c.Word)
+	} else {
+		dst = jsontext.AppendText(dst, c.To)
+	}
 	if c.Bound != "" {
 		dst = jsontext.AppendString(append(dst, `,"bound":`...), string(c.Bound))
 	}
@@ -99,6 +104,9 @@ type Change struct {
 	// Bound says so.
 	To    Value `json:"to"`
 	Bound Bound `json:"bound,omitzero"`
+	// Word is what to set in a field that takes one of several words, as a way to
+	// hang; To is then nothing. In JSON it stands as "to".
+	Word string `json:"-"`
 }
 
 // A Bound says on which side of a change's value the field may lie.

@@ -184,6 +184,7 @@ func TestChangeText(t *testing.T) {
 		{explain.Change{Path: "/a/clearance", To: explain.Of(in/16 - 127), Bound: explain.AtMost}, "clearance at most 0.062495 in"}, // nothing would be less
 		{explain.Change{Path: "/order/show/fineness", To: explain.Of(in / 32)}, "fineness 1/32 in"},
 		{explain.Change{Path: "/a/width", To: explain.Of(2), Bound: explain.AtLeast}, "width at least 2"},
+		{explain.Change{Path: "/hang/by", Word: "rings"}, "hanging by two rings"},
 	}
 	for _, row := range rows {
 		if got := row.change.Text(sixteenths); got != row.want {
@@ -226,5 +227,17 @@ func TestNoteJSON(t *testing.T) {
 		if c := got.Changes[0]; c.Text != want[2] || c.To != "406.4 mm" || c.Bound != "at_most" {
 			t.Errorf("change in JSON %s", text)
 		}
+	}
+}
+
+// TestWordJSON: a word stands where a value would, for a reader that sets either.
+func TestWordJSON(t *testing.T) {
+	n := explain.Note{Changes: []explain.Change{{Path: "/order/pieces/0/hang/by", Word: "rings"}}}
+	text, err := json.Marshal(n)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := `"changes":[{"path":"/order/pieces/0/hang/by","to":"rings","text":"hanging by two rings"}]`; !strings.Contains(string(text), want) {
+		t.Errorf("in JSON %s", text)
 	}
 }

@@ -123,7 +123,7 @@ func last(e ast.Expr) string {
 }
 
 // madeKeys are the keys that code puts together: a group of borders and a
-// side, an operation, a bound, a part of the package, a field.
+// side, an operation, a bound, a way to hang, a part of the package, a field.
 func (m module) madeKeys(t *testing.T) []string {
 	t.Helper()
 	var made []string
@@ -142,6 +142,9 @@ func (m module) madeKeys(t *testing.T) []string {
 		if bound != "" {
 			made = append(made, "bound."+bound)
 		}
+	}
+	for _, way := range m.consts["Way"] {
+		made = append(made, "change.hang.by."+way)
 	}
 	made = append(made, m.consts["LayerPart"]...)
 	for _, rule := range measure.Rules() {
