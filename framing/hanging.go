@@ -4,20 +4,26 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/hang"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 // hanging is the piece as it hangs: its frame and all its weight.
 func (w *worker) hanging(x exactPiece) hang.Given {
-	return hang.Given{
-		Outside: x.frame.Outside, Face: w.Frame.Face,
+	g := hang.Given{
+		Outside: x.frame.Outside, Face: w.Frame.Face, Lip: w.Frame.Lip,
 		Mass: x.masses.total, Heaviest: x.masses.heaviest, MassKnown: len(x.masses.unknown) == 0,
 	}
+	if w.Frame.Kind == molding.Floater {
+		g.Ledge = w.Frame.Ledge
+	}
+	return g
 }
 
 func (w *worker) hangPlaces() hang.Places {
 	return hang.Places{
 		Hang: w.at.order + "/hang", Worked: w.at.worked + "/hang",
-		Outside: w.at.worked + "/frame/outside", Face: w.at.order + "/frame/face",
+		Outside: w.at.worked + "/frame/outside",
+		Face:    w.at.order + "/frame/face", Lip: w.at.order + "/frame/lip", Ledge: w.at.order + "/frame/ledge",
 		Mass: w.at.worked + "/mass/total", Heaviest: w.at.worked + "/mass/heaviest",
 	}
 }

@@ -7,7 +7,7 @@ import (
 // Sources of the formulas.
 var (
 	partSource   = explain.CommonPractice("hangers a quarter to a third of the height down")
-	railSource   = explain.CommonPractice("a hanger in the middle of its rail")
+	railSource   = explain.CommonPractice("a hanger in the middle of the rail's wood, beside the rabbet")
 	spanSource   = explain.Geometry("a hanger stands in from each outside edge")
 	spreadSource = explain.CommonPractice("two hooks half of the hangers' distance apart")
 	wireSource   = explain.Geometry("the taut wire and its rise make a triangle with the line through the hangers")
@@ -124,7 +124,7 @@ func (e *explainer) below(side string) (explain.Working, bool) {
 	case e.Below != 0:
 		return working("below", e.l.Below.Left, explain.AsGiven(), explain.T("given", e.Below, e.at.Hang+"/below"))
 	case e.By == Sawtooth:
-		return working("below", e.l.Below.Left, railSource, explain.Half(e.face()))
+		return working("below", e.l.Below.Left, railSource, e.middle())
 	}
 	return working("below", e.l.Below.Left, partSource, explain.Times(height, explain.T("part", e.Part, e.at.Hang+"/part")))
 }
@@ -133,7 +133,18 @@ func (e *explainer) leftTerm() explain.Expr {
 	return explain.T("below", e.l.Below.Left, e.at.Worked+"/below/left")
 }
 
-func (e *explainer) face() explain.Expr { return explain.T("face", e.g.Face, e.at.Face) }
+// middle is the middle of the wood that takes a screw.
+func (e *explainer) middle() explain.Expr {
+	wood := explain.T("face", e.g.Face, e.at.Face)
+	if e.g.Lip != 0 {
+		wood = explain.Minus(wood, explain.T("lip", e.g.Lip, e.at.Lip))
+	}
+	if e.g.Ledge != 0 {
+		wood = explain.Sum(wood, explain.T("ledge", e.g.Ledge, e.at.Ledge))
+	}
+	return explain.Half(wood)
+}
+
 func (e *explainer) span() explain.Expr { return explain.T("span", e.l.Span, e.at.Worked+"/span") }
 func (e *explainer) rise() explain.Expr { return explain.T("rise", e.l.Rise, e.at.Worked+"/rise") }
 func (e *explainer) leg() explain.Expr  { return explain.T("leg", e.l.Leg, e.at.Worked+"/leg") }

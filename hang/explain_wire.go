@@ -5,7 +5,7 @@ import "github.com/fairmiter/fairmiter/framing/explain"
 // length explains a figure of the wire and its hangers.
 func (e *explainer) length(name string) (explain.Working, bool) {
 	if name == "span" && (e.By == Rings || e.l.Rise != 0) {
-		inset := explain.Half(e.face())
+		inset := e.middle()
 		if e.Inset != 0 {
 			inset = explain.T("inset", e.Inset, e.at.Hang+"/inset")
 		}

@@ -34,8 +34,9 @@ const (
 	low                            // the wire, under [LowAngle]
 	slides                         // only friction holds the piece level
 	uneven                         // the rings stand at two heights
+	offWood                        // a hanger's screws miss the wood of its rail
 
-	refused = noSpan | wideSpread | shortWire | topHeavy | shows | breaks | hangerGives | hookGives | throughFloor
+	refused = noSpan | wideSpread | shortWire | topHeavy | shows | breaks | hangerGives | hookGives | throughFloor | offWood
 )
 
 // faults looks at the layout l of h.
@@ -59,6 +60,7 @@ func (h Hanging) faults(g Given, l Layout) fault {
 		}
 		return f
 	}
+	note(offWood, g.wood() > 0 && h.screw(g, l) >= g.wood())
 	drop := l.drop()
 	note(shows, drop <= h.NailAbove && (drop <= 0 || h.NailAbove > 0))
 	note(nearTop, f&shows == 0 && h.By != Sawtooth && drop < h.Hidden)
@@ -75,6 +77,14 @@ func (h Hanging) faults(g Given, l Layout) fault {
 		note(slides, l.StableRise > 0 && l.Rise <= l.StableRise)
 	}
 	return f
+}
+
+// screw is how far in from its rail's outside edge a hanger is fixed.
+func (h Hanging) screw(g Given, l Layout) measure.Length {
+	if h.By == Sawtooth {
+		return l.Below.Left
+	}
+	return h.inset(g)
 }
 
 // over reports whether a load passes a rating that is given.

@@ -17,12 +17,14 @@ type Hanging struct {
 	// where Below does not say so.
 	Part explain.Ratio `json:"part"`
 	// Below is from the frame's top down to where the wire or the hook bears in
-	// the hangers; 0 is by Part, and for a sawtooth the middle of the top rail.
+	// the hangers; 0 is by Part, and for a sawtooth the middle of the top rail's
+	// wood.
 	Below measure.Length `json:"below"`
 	// BelowRight is that of the right ring where it differs; 0 is as the left one.
 	// It counts for rings only: a wire's hangers stand at one height.
 	BelowRight measure.Length `json:"below_right,omitzero"`
-	// Inset is from the outside edge to the hanger; 0 is the middle of the rail.
+	// Inset is from the outside edge to the hanger; 0 is the middle of the rail's
+	// wood: of its face less its lip, of a floater's face with its ledge.
 	Inset measure.Length `json:"inset"`
 	// Taut says how tight the wire is.
 	Taut Taut `json:"taut"`

@@ -11,7 +11,7 @@ import (
 )
 
 var places = hang.Places{
-	Hang: "/order/pieces/0/hang", Face: "/order/pieces/0/frame/face", Outside: "/pieces/0/frame/outside",
+	Hang: "/order/pieces/0/hang", Face: "/order/pieces/0/frame/face", Lip: "/order/pieces/0/frame/lip", Ledge: "/order/pieces/0/frame/ledge", Outside: "/pieces/0/frame/outside",
 	Mass: "/pieces/0/mass/total", Heaviest: "/pieces/0/mass/heaviest", Worked: "/pieces/0/hang",
 }
 
@@ -96,6 +96,11 @@ func random(r *rand.Rand) (hang.Hanging, hang.Given) {
 		Outside: measure.Size{Width: in("4") + randomLength(r, in("60")), Height: in("4") + randomLength(r, in("60"))},
 		Face:    in("1/4") + randomLength(r, in("4")),
 		Mass:    measure.Mass(r.Int64N(int64(20 * measure.Kilogram))), MassKnown: r.IntN(4) > 0,
+	}
+	if r.IntN(2) == 0 {
+		g.Lip = randomLength(r, g.Face-1)
+	} else if r.IntN(4) == 0 {
+		g.Ledge = randomLength(r, in("2"))
 	}
 	g.Heaviest = g.Mass + measure.Mass(r.Int64N(int64(2*measure.Kilogram)))
 	h := hang.Usual(r.IntN(2) == 0)

@@ -8,9 +8,11 @@ import (
 // Given is the piece that hangs. Its center of gravity is taken to be in its
 // middle.
 type Given struct {
-	// Outside is the frame's outermost size, Face the width of its rails.
-	Outside measure.Size
-	Face    measure.Length
+	// Outside is the frame's outermost size, Face the width of its rails. Lip is
+	// how much of the face has the rabbet behind it, Ledge how far the back of a
+	// floater reaches in beyond its face.
+	Outside          measure.Size
+	Face, Lip, Ledge measure.Length
 	// Mass is what the piece weighs, Heaviest what it can weigh: what has to hold
 	// is judged by that.
 	Mass, Heaviest measure.Mass
@@ -115,8 +117,7 @@ func (h Hanging) below(g Given) measure.Length {
 	case h.Below != 0:
 		return h.Below
 	case h.By == Sawtooth:
-		half, _ := g.Face.Half()
-		return half
+		return g.middle()
 	}
 	below, _ := g.Outside.Height.Scale(int64(h.Part), int64(explain.Whole))
 	return below
@@ -127,7 +128,16 @@ func (h Hanging) inset(g Given) measure.Length {
 	if h.Inset != 0 {
 		return h.Inset
 	}
-	half, _ := g.Face.Half()
+	return g.middle()
+}
+
+// wood is how far in from its outside edge the back of a rail takes a screw: to
+// the rabbet, or to the end of a floater's ledge.
+func (g Given) wood() measure.Length { return g.Face - g.Lip + g.Ledge }
+
+// middle is the middle of that wood, from the outside edge.
+func (g Given) middle() measure.Length {
+	half, _ := g.wood().Half()
 	return half
 }
 

@@ -9,6 +9,8 @@ const (
 	NoSpan        explain.Code = "hang.no_span"
 	WideSpread    explain.Code = "hang.wide_spread"
 	ShortWire     explain.Code = "hang.short_wire"
+	OffWood       explain.Code = "hang.off_wood"
+	SawtoothOff   explain.Code = "hang.sawtooth_off_wood"
 	TopHeavy      explain.Code = "hang.top_heavy"
 	ThroughFloor  explain.Code = "hang.through_floor"
 	WireShows     explain.Code = "hang.wire_shows"
@@ -36,6 +38,8 @@ const (
 type Places struct {
 	Hang     explain.Path // the hanging as decided
 	Face     explain.Path // the frame's face
+	Lip      explain.Path // its lip
+	Ledge    explain.Path // a floater's ledge
 	Outside  explain.Path // the frame's outermost size, worked out
 	Mass     explain.Path // what the piece weighs
 	Heaviest explain.Path // what it can weigh
@@ -51,6 +55,7 @@ func (h Hanging) Notes(g Given, l Layout, at Places) []explain.Note {
 	m := mender{h: h, g: g, l: l, at: at, f: h.faults(g, l)}
 	notes := m.appendLaid(nil)
 	if l.Hangs() {
+		notes = m.appendWood(notes)
 		notes = m.appendTop(notes)
 		notes = m.appendHolds(notes)
 		notes = m.appendWire(notes)
@@ -68,12 +73,12 @@ func (m *mender) appendLaid(notes []explain.Note) []explain.Note {
 	switch {
 	case m.has(noSpan):
 		h := m.h
-		h.Inset, _ = m.g.Face.Half()
+		h.Inset = m.g.middle()
 		n := explain.Note{Level: explain.Warning, Code: NoSpan, Path: m.at.Hang + "/inset", Values: []explain.Term{
 			explain.NewTerm("inset", m.h.inset(m.g), ""),
 			explain.NewTerm("outside", m.g.Outside.Width, m.at.Outside+"/width"),
 		}}
-		n.Changes = m.add(nil, noSpan, h, explain.Change{Path: n.Path, To: explain.Of(h.Inset), Bound: explain.AtMost})
+		n.Changes = m.add(nil, noSpan, h, explain.Change{Path: n.Path, To: explain.Of(h.Inset)})
 		notes = append(notes, n)
 	case m.has(wideSpread):
 		h := m.h

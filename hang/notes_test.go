@@ -124,7 +124,10 @@ func TestNotes(t *testing.T) {
 		{"hangers at the middle", two(func(h *hang.Hanging) { h.Below = in("12") }), "warning hang.top_heavy"},
 		{"just on the floor", two(func(h *hang.Hanging) { h.Center = in("12") }), ""},
 		{"a nanometer in it", two(func(h *hang.Hanging) { h.Center = in("12") - 1 }), "warning hang.through_floor"},
-		{"hangers that just fit", func(h *hang.Hanging) { h.Inset = in("10") - 1; h.Hooks = 1 }, ""},
+		{"hangers that just fit", func(h *hang.Hanging) { h.Inset = in("10") - 1; h.Hooks = 1 }, "warning hang.off_wood"},
+		{"hangers in the last of the wood", two(func(h *hang.Hanging) { h.Inset = in("2") - 1 }), ""},
+		{"hangers past it", two(func(h *hang.Hanging) { h.Inset = in("2") }), "warning hang.off_wood"},
+		{"rings past it", rings(func(h *hang.Hanging) { h.Inset = in("2") }), "warning hang.off_wood"},
 		{"hangers that meet", two(func(h *hang.Hanging) { h.Inset = in("10") }), "warning hang.no_span"},
 		{"hooks as far apart as the hangers", two(func(h *hang.Hanging) { h.Spread = in("18") }), "warning hang.wide_spread"},
 		{"a short wire", two(func(h *hang.Hanging) { h.Taut = hang.Taut{By: hang.ByWire, Wire: in("18")} }), "warning hang.short_wire"},
@@ -139,6 +142,8 @@ func TestNotes(t *testing.T) {
 		{"rings that do not", rings(func(h *hang.Hanging) { h.Ratings.HangerHolds, h.Ratings.HookHolds = lbf("5")-1, lbf("5")-1 }), "warning hang.hanger_gives; warning hang.hook_gives"},
 		{"rings that meet", rings(func(h *hang.Hanging) { h.Inset = in("10") }), "warning hang.no_span"},
 		{"a sawtooth", sawtooth(nothing), ""},
+		{"a sawtooth in the last of the wood", sawtooth(func(h *hang.Hanging) { h.Below = in("2") - 1 }), ""},
+		{"a sawtooth below it", sawtooth(func(h *hang.Hanging) { h.Below = in("2") }), "warning hang.sawtooth_off_wood"},
 		{"a sawtooth on a nail that shows", sawtooth(func(h *hang.Hanging) { h.NailAbove = in("1") }), "warning hang.hook_shows"},
 		{"a sawtooth without a rating", sawtooth(func(h *hang.Hanging) { h.Ratings.HangerHolds = 0 }), "advice hang.hanger_unrated"},
 		{"a sawtooth that does not hold", sawtooth(func(h *hang.Hanging) { h.Ratings.HangerHolds = lbf("10") - 1 }), "warning hang.hanger_gives"},
@@ -319,7 +324,7 @@ func TestChangesMend(t *testing.T) {
 		}
 	})
 	for _, code := range []explain.Code{
-		hang.NoSpan, hang.WideSpread, hang.ShortWire, hang.TopHeavy, hang.ThroughFloor, hang.WireShows, hang.HookShows, hang.NearTop, hang.WireBreaks,
+		hang.NoSpan, hang.OffWood, hang.SawtoothOff, hang.WideSpread, hang.ShortWire, hang.TopHeavy, hang.ThroughFloor, hang.WireShows, hang.HookShows, hang.NearTop, hang.WireBreaks,
 		hang.HangerGives, hang.HookGives, hang.WireUnrated, hang.HangerUnrated, hang.HookUnrated, hang.LowWire, hang.OnlyFriction, hang.UnevenRings,
 	} {
 		if made[code] < 20 {

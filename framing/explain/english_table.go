@@ -162,7 +162,9 @@ var english = [...]Entry{
 	{"hang.nail_unknown", "How high the hook itself is was not given: the nail is marked where the wire bears. Measure from there up to the nail hole, and nail that much higher."},
 	{"hang.near_top", "The piece bears {drop} below the frame's top, where {hidden} or more keeps wire and hooks out of sight."},
 	{"hang.no_span", "The hangers stand {inset} in from each edge of a frame {outside} wide: nothing is left between them."},
+	{"hang.off_wood", "The rail has {wood} of wood for screws beside its outside edge, and the hangers stand {inset} from that edge: their screws miss it."},
 	{"hang.only_friction", "On one smooth hook the piece keeps level by itself only where the wire rises more than {stable_rise}, and it rises {rise}: only friction holds it level. Two hooks would."},
+	{"hang.sawtooth_off_wood", "The top rail has {wood} of wood for nails, from the frame's top down, and the sawtooth bears {below} down: its nails miss it."},
 	{"hang.short_wire", "The hangers are {span} apart and the taut wire is {taut}: it cannot rise to a hook. Take a longer wire."},
 	{"hang.through_floor", "The middle is {center} above the floor and the frame {outside} high: it would reach through the floor."},
 	{"hang.top_heavy", "The hangers bear {below} below the top of a frame {outside} high, no higher than its middle: the piece tips over. Set them a quarter to a third of the way down."},
@@ -391,6 +393,7 @@ var english = [...]Entry{
 	{"wire", "wire to cut"},
 	{"wire_breaks", "breaking load of the wire"},
 	{"wire_top", "wire below the top"},
+	{"wood", "wood that takes a screw"},
 	{"wrong_case", "this is written in the wrong case"},
 	{"wrong_type", "this is of the wrong type"},
 }
