@@ -35,6 +35,9 @@ func TestChangesMend(t *testing.T) {
 				what := fmt.Sprintf("%s by %s", n.Code, field.Last())
 				made[what]++
 				to := string(marshal(t, change.To))
+				if change.Word != "" {
+					to = string(marshal(t, change.Word))
+				}
 				if change.To.Kind == explain.CountKind {
 					to = change.To.String() // a number, not a text
 				}

@@ -71,7 +71,7 @@ func ExampleHanging_Notes() {
 	mass, _ := measure.ParseMass("10 lb", measure.NoUnit)
 	g := hang.Given{Outside: measure.Size{Width: 22 * in, Height: 28 * in}, Face: 2 * in, Mass: mass, Heaviest: mass, MassKnown: true}
 	f := measure.Format{Style: measure.Fraction, Step: in / 16}
-	for _, n := range h.Notes(g, h.Lay(g), hang.Places{}) {
+	for _, n := range h.Notes(g, h.Lay(g), hang.Places{Hang: "/hang"}) {
 		if n.Level != explain.Caution {
 			fmt.Println(n.Level, n.Text(f))
 			for _, c := range n.Changes {
@@ -80,13 +80,16 @@ func ExampleHanging_Notes() {
 		}
 	}
 	// Output:
-	// warning The wire carries 18.9 lb and, at 4 times its load, has to break at no less than 75.5 lb; this one breaks at 40.0 lb: it will not hold. Take such a wire, let it rise more, or hang the piece on two rings or a cleat.
+	// warning The wire carries 18.9 lb and, at 4 times its load, has to break at no less than 75.5 lb; this one breaks at 40.0 lb: it will not hold. Take a stronger one, or hang the piece on two rings, or on a cleat laid out by hand.
 	// - breaking load of the wire at least 75.5 lb
 	// - rise of the wire at least 5 13/16 in
+	// - hanging by two rings
 	// advice The wire stands at 15.3 deg, less than 30 degrees: it carries 189 % of the weight, 18.9 lb, and so does each hanger.
 	// - rise of the wire at least 5 13/16 in
+	// - hanging by two rings
 	// advice On one smooth hook the piece keeps level by itself only where the wire rises more than about 16.667 in, and it rises 2 3/4 in: only friction holds it level. Two hooks would.
 	// - wall hooks 2
+	// - hanging by two rings
 }
 
 // A frame of 30 in the middle of a wall of 120.

@@ -16,6 +16,13 @@ const (
 // twenty pounds (common practice).
 const Heavy = 9 * measure.Kilogram
 
+// What one sawtooth is for (common practice: light, small pieces, up to about 5
+// lb; what is larger than 16 x 20 in swings on one point).
+const (
+	SawtoothMass = 2268 * measure.Gram
+	SawtoothSide = 16 * measure.Inch
+)
+
 // A fault is one or more things that are not well with a layout, as bits.
 type fault uint
 
@@ -34,9 +41,16 @@ const (
 	low                            // the wire, under [LowAngle]
 	slides                         // only friction holds the piece level
 	uneven                         // the rings stand at two heights
-	offWood                        // a hanger's screws miss the wood of its rail
+	offWood                        // the screws of hangers miss the wood of their rails
+	offTop                         // the nails of a sawtooth miss that of the top rail
+	tooHeavy                       // for a sawtooth
+	tooLarge                       // for a sawtooth
 
-	refused = noSpan | wideSpread | shortWire | topHeavy | shows | breaks | hangerGives | hookGives | throughFloor | offWood
+	// unlaid is why a piece cannot hang as decided, loads what it cannot hang on,
+	// and refused all that will not hold or not hang.
+	unlaid  = noSpan | wideSpread | shortWire
+	loads   = breaks | hangerGives | hookGives
+	refused = unlaid | loads | topHeavy | shows | throughFloor | flat | offWood | offTop | tooHeavy
 )
 
 // faults looks at the layout l of h.
@@ -60,7 +74,8 @@ func (h Hanging) faults(g Given, l Layout) fault {
 		}
 		return f
 	}
-	note(offWood, g.wood() > 0 && h.screw(g, l) >= g.wood())
+	note(offWood, h.By != Sawtooth && g.wood() > 0 && h.inset(g) >= g.wood())
+	note(offTop, h.By == Sawtooth && g.wood() > 0 && l.Below.Left >= g.wood())
 	drop := l.drop()
 	note(shows, drop <= h.NailAbove && (drop <= 0 || h.NailAbove > 0))
 	note(nearTop, f&shows == 0 && h.By != Sawtooth && drop < h.Hidden)
@@ -68,6 +83,8 @@ func (h Hanging) faults(g Given, l Layout) fault {
 	note(hookGives, over(l.Hook.Heaviest, h.Ratings.HookHolds))
 	switch h.By {
 	case Sawtooth:
+		note(tooHeavy, g.Heaviest > SawtoothMass)
+		note(tooLarge, min(g.Outside.Width, g.Outside.Height) > SawtoothSide)
 	case Rings:
 		note(uneven, l.Below.Left != l.Below.Right)
 	default:
@@ -77,14 +94,6 @@ func (h Hanging) faults(g Given, l Layout) fault {
 		note(slides, l.StableRise > 0 && l.Rise <= l.StableRise)
 	}
 	return f
-}
-
-// screw is how far in from its rail's outside edge a hanger is fixed.
-func (h Hanging) screw(g Given, l Layout) measure.Length {
-	if h.By == Sawtooth {
-		return l.Below.Left
-	}
-	return h.inset(g)
 }
 
 // over reports whether a load passes a rating that is given.

@@ -17,10 +17,10 @@ type mender struct {
 // angleStep is how fine a change of an angle is.
 const angleStep = measure.Degree / 10
 
-// takes reports whether h, changed, is without the fault and has no new reason
-// to be refused. Each change is worked out whole before it is proposed. What a
-// piece that did not hang at all would have to hold was not known, so all that
-// is asked is that it hangs.
+// takes reports whether h, changed, is without the fault and has no new one that
+// is as grave. Each change is worked out whole before it is proposed. What a
+// piece that did not hang at all would have to hold was not known, and is not
+// asked.
 func (m *mender) takes(h Hanging, mended fault) bool {
 	var c explain.Checker
 	h.Check(&c, "")
@@ -29,10 +29,16 @@ func (m *mender) takes(h Hanging, mended fault) bool {
 	}
 	l := h.Lay(m.g)
 	f := h.faults(m.g, l)
-	if !m.l.Hangs() {
-		return f&mended == 0 && (l.Hangs() || mended&(noSpan|wideSpread|shortWire) == 0)
+	fresh := f &^ m.f
+	switch {
+	case f&mended != 0:
+		return false
+	case !m.l.Hangs():
+		return fresh&refused&^loads == 0 && (l.Hangs() || mended&unlaid == 0)
+	case m.f&mended&refused != 0:
+		return fresh&refused == 0
 	}
-	return f&mended == 0 && f&refused&^m.f == 0
+	return fresh == 0
 }
 
 // add appends a change that turns h into changed, where it takes.
@@ -53,10 +59,31 @@ func (m *mender) twoHooks(changes []explain.Change, mended fault) []explain.Chan
 	return m.add(changes, mended, h, explain.Change{Path: m.at.Hang + "/hooks", To: explain.Of(2)})
 }
 
-// rise proposes another rise, in the field that says how tight the wire is.
-func (m *mender) rise(changes []explain.Change, mended fault, rise measure.Length, b explain.Bound) []explain.Change {
-	if rise <= 0 {
+// rings proposes two rings for what hangs by something else.
+func (m *mender) rings(changes []explain.Change, mended fault) []explain.Change {
+	return m.by(changes, mended, Rings)
+}
+
+// by proposes another way to hang.
+func (m *mender) by(changes []explain.Change, mended fault, way Way) []explain.Change {
+	if m.h.By == way {
 		return changes
+	}
+	h := m.h
+	h.By = way
+	return m.add(changes, mended, h, explain.Change{Path: m.at.Hang + "/by", Word: string(way)})
+}
+
+// rise proposes another rise, in the field that says how tight the wire is. It
+// never proposes a wire under [LowAngle]: where that is too high, something else
+// has to mend it.
+func (m *mender) rise(changes []explain.Change, mended fault, rise measure.Length, b explain.Bound) []explain.Change {
+	low := m.atAngle(LowAngle) + 1 // which is no hair under it
+	if rise < low {
+		if b == explain.AtMost {
+			return changes
+		}
+		rise = low
 	}
 	h, run := m.h, m.l.run()
 	c := explain.Change{Bound: b}
@@ -79,6 +106,9 @@ func (m *mender) rise(changes []explain.Change, mended fault, rise measure.Lengt
 			direction = measure.Up
 		}
 		angle, _ := measure.RoundTo(measure.Slope(rise, run), angleStep, direction)
+		if rise == low {
+			angle = LowAngle
+		}
 		h.Taut.Angle = angle
 		c.Path, c.To = "/taut/angle", explain.Of(angle)
 	}
@@ -116,6 +146,20 @@ func (m *mender) steeper(changes []explain.Change, mended fault, limit measure.F
 
 // atAngle is the rise of a wire at an angle.
 func (m *mender) atAngle(a measure.Angle) measure.Length { return m.l.run().Tan(a) }
+
+// tidy brings a length that is to be set to where a tape has a mark: to whole
+// millimeters, or to sixteenths of an inch where the present one is in inches.
+// Below the first mark it is left as it is.
+func tidy(present, l measure.Length, d measure.Direction) measure.Length {
+	step := measure.Millimeter
+	if present%(measure.Inch/64) == 0 {
+		step = measure.Inch / 16
+	}
+	if rounded, _ := measure.RoundTo(l, step, d); rounded > 0 {
+		return rounded
+	}
+	return l
+}
 
 // lower proposes hangers farther down.
 func (m *mender) lower(changes []explain.Change, mended fault, below measure.Length) []explain.Change {

@@ -2,6 +2,7 @@ package hang
 
 import (
 	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
 // Codes of the notes of this room.
@@ -11,6 +12,8 @@ const (
 	ShortWire     explain.Code = "hang.short_wire"
 	OffWood       explain.Code = "hang.off_wood"
 	SawtoothOff   explain.Code = "hang.sawtooth_off_wood"
+	SawtoothHeavy explain.Code = "hang.sawtooth_heavy"
+	SawtoothLarge explain.Code = "hang.sawtooth_large"
 	TopHeavy      explain.Code = "hang.top_heavy"
 	ThroughFloor  explain.Code = "hang.through_floor"
 	WireShows     explain.Code = "hang.wire_shows"
@@ -60,6 +63,8 @@ func (h Hanging) Notes(g Given, l Layout, at Places) []explain.Note {
 		notes = m.appendHolds(notes)
 		notes = m.appendWire(notes)
 		notes = m.appendRings(notes)
+		notes = m.appendSawtooth(notes)
+		notes = m.appendNail(notes)
 	}
 	return m.appendCautions(notes)
 }
@@ -87,17 +92,16 @@ func (m *mender) appendLaid(notes []explain.Note) []explain.Note {
 			explain.NewTerm("spread", m.l.Spread, ""),
 			explain.NewTerm("span", m.l.Span, ""),
 		}}
-		n.Changes = m.add(nil, wideSpread, h, explain.Change{Path: n.Path, To: explain.Of(h.Spread), Bound: explain.AtMost})
+		n.Changes = m.add(nil, wideSpread, h, explain.Change{Path: n.Path, To: explain.Of(h.Spread)})
+		n.Changes = m.rings(n.Changes, wideSpread)
 		notes = append(notes, n)
 	case m.has(shortWire):
 		n := explain.Note{Level: explain.Warning, Code: ShortWire, Path: m.at.Hang + "/taut", Values: []explain.Term{
 			explain.NewTerm("span", m.l.Span, ""),
 			explain.NewTerm("taut", m.l.Taut, ""),
 		}}
-		n.Changes = m.rise(nil, shortWire, m.atAngle(LowAngle), explain.AtLeast)
-		if n.Changes == nil {
-			n.Changes = m.rise(nil, shortWire, m.highest(), explain.AtLeast)
-		}
+		n.Changes = m.rise(nil, shortWire, 0, explain.AtLeast)
+		n.Changes = m.rings(n.Changes, shortWire)
 		notes = append(notes, n)
 	}
 	if m.has(topHeavy) {
@@ -117,25 +121,28 @@ func (m *mender) appendLaid(notes []explain.Note) []explain.Note {
 	return notes
 }
 
-// topHeavy proposes hangers a third of the way down.
+// topHeavy proposes hangers a third of the way down: more than would just do.
 func (m *mender) topHeavy() explain.Note {
 	n := explain.Note{Level: explain.Warning, Code: TopHeavy, Path: m.at.Hang + "/below", Values: []explain.Term{
 		explain.NewTerm("below", max(m.l.Below.Left, m.l.Below.Right), ""),
 		explain.NewTerm("outside", m.g.Outside.Height, m.at.Outside+"/height"),
 	}}
-	h, third := m.h, m.g.Outside.Height/3
+	h := m.h
 	switch {
 	case 2*m.l.Below.Left < m.g.Outside.Height: // the right ring alone
 		n.Path = m.at.Hang + "/below_right"
 		h.BelowRight = m.l.Below.Left
-		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.BelowRight), Bound: explain.AtMost})
+		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.BelowRight)})
 	case h.Below == 0 && h.By != Sawtooth:
 		n.Path = m.at.Hang + "/part"
 		h.Part = 33 * explain.Percent
-		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.Part), Bound: explain.AtMost})
+		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.Part)})
 	default:
-		h.Below = third
-		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(third), Bound: explain.AtMost})
+		h.Below = tidy(h.Below, m.g.Outside.Height/3, measure.Down)
+		if h.By == Sawtooth {
+			h.Below = m.g.middle()
+		}
+		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.Below)})
 	}
 	return n
 }

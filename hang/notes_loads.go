@@ -30,6 +30,7 @@ func (m *mender) appendHolds(notes []explain.Note) []explain.Note {
 			n.Changes = m.rating("/wire_breaks", m.h.breaking(m.l))
 			n.Changes = m.steeper(n.Changes, breaks, r.WireBreaks/measure.Force(max(1, r.Factor)))
 			n.Changes = m.twoHooks(n.Changes, breaks)
+			n.Changes = m.rings(n.Changes, breaks)
 			notes = append(notes, n)
 		case r.WireBreaks == 0:
 			notes = unrated(notes, WireUnrated, "/wire_breaks", needed, tension, factor)
@@ -45,6 +46,7 @@ func (m *mender) appendHolds(notes []explain.Note) []explain.Note {
 			n.Changes = m.steeper(n.Changes, hangerGives, r.HangerHolds)
 			n.Changes = m.twoHooks(n.Changes, hangerGives)
 		}
+		n.Changes = m.rings(n.Changes, hangerGives)
 		notes = append(notes, n)
 	case r.HangerHolds == 0:
 		notes = unrated(notes, HangerUnrated, "/hanger_holds", hanger)
@@ -56,6 +58,7 @@ func (m *mender) appendHolds(notes []explain.Note) []explain.Note {
 		}}
 		n.Changes = m.rating("/hook_holds", m.l.Hook.Heaviest)
 		n.Changes = m.twoHooks(n.Changes, hookGives)
+		n.Changes = m.rings(n.Changes, hookGives)
 		notes = append(notes, n)
 	case r.HookHolds == 0:
 		notes = unrated(notes, HookUnrated, "/hook_holds", hook)

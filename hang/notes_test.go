@@ -32,7 +32,7 @@ func notes(t *testing.T, h hang.Hanging, g hang.Given) []explain.Note {
 			t.Errorf("%s could be changed away", n.Code)
 		}
 		for _, c := range n.Changes {
-			if field := "field." + c.Path.Last(); explain.English(field) == field {
+			if text := c.Text(measure.Format{}); strings.HasPrefix(text, "field.") || strings.HasPrefix(text, "change.") {
 				t.Errorf("%s would change a field without a name: %s", n.Code, c.Path)
 			}
 		}
@@ -103,11 +103,13 @@ func TestNotes(t *testing.T) {
 		{"at 30 degrees", two(func(h *hang.Hanging) { h.Taut.Angle = hang.LowAngle }), ""},
 		{"flatter by a nanodegree", two(func(h *hang.Hanging) { h.Taut.Angle = hang.LowAngle - 1 }), "advice hang.low_wire"},
 		{"at 15 degrees", two(func(h *hang.Hanging) { h.Taut.Angle = hang.FlatAngle }), "advice hang.low_wire"},
-		{"flatter by a nanodegree", two(func(h *hang.Hanging) { h.Taut.Angle = hang.FlatAngle - 1 }), "caution hang.flat_wire"},
+		{"flatter by a nanodegree", two(func(h *hang.Hanging) { h.Taut.Angle = hang.FlatAngle - 1 }), "warning hang.flat_wire"},
 		{"2 in below the top", rise("5", 0), ""},
 		{"a nanometer less", rise("5", -1), "advice hang.near_top"},
 		{"a nanometer more than the nail", rise("6 1/4", 1), "advice hang.near_top"},
-		{"the nail at the top", rise("6 1/4", 0), "warning hang.wire_shows"},
+		{"the nail at the top", rise("6 1/4", 0), "warning hang.hook_shows"},
+		{"the wire just below the top", rise("7", 1), "warning hang.hook_shows"},
+		{"the wire at the top, under its nail", rise("7", 0), "warning hang.wire_shows"},
 		{"the wire at the top", two(func(h *hang.Hanging) { rise("7", 0)(h); h.NailAbove = 0 }), "warning hang.wire_shows; advice hang.nail_unknown"},
 		{"the wire a nanometer below", two(func(h *hang.Hanging) { rise("7", 1)(h); h.NailAbove = 0 }), "advice hang.near_top; advice hang.nail_unknown"},
 		{"the wire above the top", rise("8", 0), "warning hang.wire_shows"},
@@ -132,6 +134,7 @@ func TestNotes(t *testing.T) {
 		{"hooks as far apart as the hangers", two(func(h *hang.Hanging) { h.Spread = in("18") }), "warning hang.wide_spread"},
 		{"a short wire", two(func(h *hang.Hanging) { h.Taut = hang.Taut{By: hang.ByWire, Wire: in("18")} }), "warning hang.short_wire"},
 		{"rings", rings(nothing), ""},
+		{"rings, no nail known", rings(func(h *hang.Hanging) { h.NailAbove = 0 }), "advice hang.nail_unknown"},
 		{"rings that are not level", rings(func(h *hang.Hanging) { h.BelowRight = in("7") + 1 }), "advice hang.uneven_rings"},
 		{"rings as the left one", rings(func(h *hang.Hanging) { h.BelowRight = in("7") }), ""},
 		{"rings at the top", rings(func(h *hang.Hanging) { h.Below = in("3/4") }), "warning hang.hook_shows"},
@@ -142,15 +145,19 @@ func TestNotes(t *testing.T) {
 		{"rings that do not", rings(func(h *hang.Hanging) { h.Ratings.HangerHolds, h.Ratings.HookHolds = lbf("5")-1, lbf("5")-1 }), "warning hang.hanger_gives; warning hang.hook_gives"},
 		{"rings that meet", rings(func(h *hang.Hanging) { h.Inset = in("10") }), "warning hang.no_span"},
 		{"a sawtooth", sawtooth(nothing), ""},
+		{"a sawtooth on a bare nail", sawtooth(func(h *hang.Hanging) { h.NailAbove = 0 }), ""},
 		{"a sawtooth in the last of the wood", sawtooth(func(h *hang.Hanging) { h.Below = in("2") - 1 }), ""},
 		{"a sawtooth below it", sawtooth(func(h *hang.Hanging) { h.Below = in("2") }), "warning hang.sawtooth_off_wood"},
 		{"a sawtooth on a nail that shows", sawtooth(func(h *hang.Hanging) { h.NailAbove = in("1") }), "warning hang.hook_shows"},
 		{"a sawtooth without a rating", sawtooth(func(h *hang.Hanging) { h.Ratings.HangerHolds = 0 }), "advice hang.hanger_unrated"},
-		{"a sawtooth that does not hold", sawtooth(func(h *hang.Hanging) { h.Ratings.HangerHolds = lbf("10") - 1 }), "warning hang.hanger_gives"},
+		{"a sawtooth that does not hold", sawtooth(func(h *hang.Hanging) { h.Ratings.HangerHolds = lbf("4") - 1 }), "warning hang.hanger_gives"},
 	}
 	for _, row := range rows {
 		h, g := worked()
 		row.change(&h)
+		if h.By == hang.Sawtooth {
+			g.Outside, g.Mass, g.Heaviest = measure.Size{Width: in("12"), Height: in("14")}, lb("4"), lb("4")
+		}
 		if got := codes(notes(t, h, g)); got != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)
 		}
@@ -206,7 +213,7 @@ func TestThreeRatings(t *testing.T) {
 	}
 	// More rise would do it, while the wire stays hidden: T = 5 at sin u = .75, 48.6
 	// degrees.
-	if len(n.Changes) != 2 || n.Changes[0].Path != places.Hang+"/ratings/hanger_holds" || n.Changes[1].To != explain.Of(48_600_000_000*measure.Nanodegree) {
+	if len(n.Changes) != 3 || n.Changes[0].Path != places.Hang+"/ratings/hanger_holds" || n.Changes[1].To != explain.Of(48_600_000_000*measure.Nanodegree) || n.Changes[2].Word != string(hang.Rings) {
 		t.Errorf("changes %+v", n.Changes)
 	}
 }
@@ -269,6 +276,9 @@ func changed(t *testing.T, h hang.Hanging, c explain.Change) hang.Hanging {
 	}
 	kind := explain.LengthKind
 	switch {
+	case field == "/by":
+		h.By = hang.Way(c.Word)
+		return h
 	case lengths[field] != nil:
 		*lengths[field] = measure.Length(c.To.N)
 	case forces[field] != nil:
@@ -288,18 +298,48 @@ func changed(t *testing.T, h hang.Hanging, c explain.Change) hang.Hanging {
 	return h
 }
 
+// gravity ranks levels; a caution is not mended.
+var gravity = map[explain.Level]int{explain.Advice: 1, explain.Warning: 2}
+
+// unasked are the notes on what was not given, and once a piece that did not
+// hang does, on loads that were not known before.
+func unasked(code explain.Code, hung bool) bool {
+	switch code {
+	case hang.WireUnrated, hang.HangerUnrated, hang.HookUnrated, hang.NailUnknown:
+		return true
+	case hang.WireBreaks, hang.HangerGives, hang.HookGives:
+		return !hung
+	case hang.NearTop, hang.LowWire, hang.OnlyFriction, hang.UnevenRings, hang.SawtoothLarge:
+		return !hung
+	}
+	return false
+}
+
+// kind is what a note is about: a hook shows, whether its wire does or not.
+func kind(code explain.Code) explain.Code {
+	if code == hang.WireShows {
+		return hang.HookShows
+	}
+	return code
+}
+
 // checkChanges makes each change: after it the note is gone, the hanging still
-// passes its check, and nothing is refused that was not before.
+// passes its check, and there is no new note of the same gravity or a higher one.
+// No change sets a wire under 30 degrees, or asks for what is there already.
 func checkChanges(t *testing.T, h hang.Hanging, g hang.Given, ns []explain.Note) map[explain.Code]int {
 	t.Helper()
 	made := make(map[explain.Code]int)
-	refused := func(ns []explain.Note, code explain.Code) bool {
-		return slices.ContainsFunc(ns, func(n explain.Note) bool { return n.Level == explain.Warning && n.Code == code })
-	}
+	hung := h.Lay(g).Hangs()
 	for _, n := range ns {
 		for _, c := range n.Changes {
 			better := changed(t, h, c)
 			made[n.Code]++
+			if better == h {
+				t.Errorf("%s: %s is what it is already", n.Code, c.Text(measure.Format{}))
+			}
+			if field := c.Path.Parent().Last(); field == "taut" && better.Lay(g).Angle < hang.LowAngle {
+				t.Errorf("%s, changed to %s: a wire at %v", n.Code, c.Text(measure.Format{}), better.Lay(g).Angle)
+			}
 			if problems := check(better); problems != nil {
 				t.Errorf("%s, changed to %s: %v", n.Code, c.Text(measure.Format{}), problems)
 			}
@@ -307,7 +347,10 @@ func checkChanges(t *testing.T, h hang.Hanging, g hang.Given, ns []explain.Note)
 				if again.Code == n.Code {
 					t.Errorf("%s, changed to %s: still there", n.Code, c.Text(measure.Format{}))
 				}
-				if again.Level == explain.Warning && !refused(ns, again.Code) && n.Code != hang.NoSpan && n.Code != hang.WideSpread && n.Code != hang.ShortWire {
+				is := func(m explain.Note) bool {
+					return kind(m.Code) == kind(again.Code) && gravity[m.Level] >= gravity[again.Level]
+				}
+				if gravity[again.Level] >= gravity[n.Level] && !slices.ContainsFunc(ns, is) && !unasked(again.Code, hung) {
 					t.Errorf("%s, changed to %s: now %s", n.Code, c.Text(measure.Format{}), again.Code)
 				}
 			}
@@ -325,7 +368,8 @@ func TestChangesMend(t *testing.T) {
 	})
 	for _, code := range []explain.Code{
 		hang.NoSpan, hang.OffWood, hang.SawtoothOff, hang.WideSpread, hang.ShortWire, hang.TopHeavy, hang.ThroughFloor, hang.WireShows, hang.HookShows, hang.NearTop, hang.WireBreaks,
-		hang.HangerGives, hang.HookGives, hang.WireUnrated, hang.HangerUnrated, hang.HookUnrated, hang.LowWire, hang.OnlyFriction, hang.UnevenRings,
+		hang.HangerGives, hang.HookGives, hang.WireUnrated, hang.HangerUnrated, hang.HookUnrated, hang.FlatWire, hang.LowWire, hang.OnlyFriction, hang.UnevenRings,
+		hang.SawtoothHeavy, hang.SawtoothLarge,
 	} {
 		if made[code] < 20 {
 			t.Errorf("only %d changes of %s were tried", made[code], code)
@@ -334,7 +378,7 @@ func TestChangesMend(t *testing.T) {
 }
 
 // TestLeastRise: the rise that a refused wire is given is the least that holds: a
-// nanometer less does not.
+// nanometer less does not, or is under 30 degrees.
 func TestLeastRise(t *testing.T) {
 	tried := 0
 	eachRandom(t, 6000, func(t *testing.T, _ *rand.Rand, h hang.Hanging, g hang.Given) {
@@ -351,7 +395,11 @@ func TestLeastRise(t *testing.T) {
 				}
 				tried++
 				less := changed(t, h, c)
-				less.Taut.Rise--
+				less.Taut.Rise -= 2
+				if less.Lay(g).Angle < hang.LowAngle {
+					continue
+				}
+				less.Taut.Rise++
 				find(t, notes(t, less, g), n.Code)
 			}
 		}

@@ -19,15 +19,16 @@ func (m *mender) appendWire(notes []explain.Note) []explain.Note {
 		explain.NewTerm("ratio", part, ""),
 		explain.NewTerm("tension", m.l.Tension.Heaviest, m.at.Worked+"/tension/heaviest"),
 	}
-	switch {
-	case m.has(flat):
-		notes = append(notes, explain.Note{Level: explain.Caution, Code: FlatWire, Path: m.at.Worked + "/angle", Values: values})
-	case m.has(low):
+	if m.has(flat | low) {
 		n := explain.Note{Level: explain.Advice, Code: LowWire, Path: m.at.Worked + "/angle", Values: values}
-		if rise := m.atAngle(LowAngle) + 1; rise <= m.highest() {
-			n.Changes = m.rise(n.Changes, flat|low, rise, explain.AtLeast)
+		if m.has(flat) {
+			n.Level, n.Code = explain.Warning, FlatWire
+		}
+		if m.atAngle(LowAngle) < m.highest() {
+			n.Changes = m.rise(n.Changes, flat|low, 0, explain.AtLeast)
 		}
 		n.Changes = m.twoHooks(n.Changes, flat|low)
+		n.Changes = m.rings(n.Changes, flat|low)
 		notes = append(notes, n)
 	}
 	if m.has(slides) {
@@ -36,13 +37,11 @@ func (m *mender) appendWire(notes []explain.Note) []explain.Note {
 			explain.NewTerm("rise", m.l.Rise, m.at.Worked+"/rise"),
 		}}
 		n.Changes = m.twoHooks(nil, slides)
-		if rise := m.l.StableRise + 1; rise <= m.highest() {
+		if rise := m.l.StableRise + 1; max(rise, m.atAngle(LowAngle)+1) <= m.highest() {
 			n.Changes = m.rise(n.Changes, slides, rise, explain.AtLeast)
 		}
+		n.Changes = m.rings(n.Changes, slides)
 		notes = append(notes, n)
-	}
-	if m.h.NailAbove == 0 {
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: NailUnknown, Path: m.at.Hang + "/nail_above"})
 	}
 	return notes
 }
