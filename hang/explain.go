@@ -31,6 +31,7 @@ var (
 	}
 	middleSource = explain.Geometry("the middle of the piece")
 	apartSource  = explain.Geometry("two marks at equal distances from the middle")
+	bareSource   = explain.Geometry("the piece bears on a bare nail itself; the hole of a hook's nail is higher")
 	nailSource   = explain.Geometry("the nail hole is above the place where the hook bears")
 )
 

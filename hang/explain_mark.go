@@ -28,6 +28,9 @@ func (e *explainer) mark(index, name string) (explain.Working, bool) {
 		return working("bearing", m.Bearing, markSource, explain.Sum(explain.T("center", e.Center, e.at.Hang+"/center"),
 			explain.Minus(explain.Half(explain.T("outside", e.g.Outside.Height, e.at.Outside+"/height")), drop)))
 	case "nail":
+		if e.NailAbove == 0 {
+			return working("bare_nail", m.Nail, bareSource, explain.T("bearing", m.Bearing, at+"/bearing"))
+		}
 		return working("nail", m.Nail, nailSource, explain.Sum(explain.T("bearing", m.Bearing, at+"/bearing"),
 			explain.T("nail_above", e.NailAbove, e.at.Hang+"/nail_above")))
 	}

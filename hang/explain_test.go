@@ -15,6 +15,8 @@ func TestExplainText(t *testing.T) {
 	wire.Taut = hang.Taut{By: hang.ByRise, Rise: in("4")}
 	two := wire
 	two.Hooks = 2
+	bare := wire
+	bare.NailAbove = 0
 	rings := wire
 	rings.By, rings.BelowRight = hang.Rings, in("6 3/4")
 	rows := []struct {
@@ -30,6 +32,7 @@ func TestExplainText(t *testing.T) {
 		{two, "/marks/1/across", "from the middle 4 1/2 = hooks apart 9 - half of (hooks apart 9)"},
 		{rings, "/below/right", "hangers below the top 6 3/4 = given 6 3/4"},
 		{rings, "/marks/1/bearing", "hook bears at 62 1/4 = center line 57 + half of (outside 24) - hangers below the top 6 3/4"},
+		{bare, "/marks/0/nail", "a bare nail at 66 = hook bears at 66"},
 		{rings, "/marks/1/nail", "nail hole at 63 = hook bears at 62 1/4 + nail above the bearing 3/4"},
 	}
 	for _, row := range rows {

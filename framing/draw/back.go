@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"github.com/fairmiter/fairmiter/framing"
-	"github.com/fairmiter/fairmiter/framing/explain"
 )
 
 // back draws the piece from behind, hanging as it hangs: left and right have
@@ -38,6 +37,10 @@ func (s *sheet) back() {
 	x, y := s.pen.bounds.x0, s.pen.bounds.y1+pad/2
 	for _, l := range notes {
 		y += line
+		if l.text == "" {
+			s.word(l.word, x, y)
+			continue
+		}
 		s.write(l, x, y, start, false)
 	}
 	s.sayBack()
@@ -103,7 +106,7 @@ func (s *sheet) points(b box) {
 }
 
 // hanging draws hangers, wire and hooks, and puts their dimensions into rows.
-// It returns what stands below: the wire to cut, and the nails above the floor.
+// It returns what stands below: the wire to cut, and the hooks above the floor.
 func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 	h := &s.piece.Hang
 	mid := frame.width() / 2
@@ -149,6 +152,9 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 	}
 	s.close()
 
+	if over { // the dimensions of the top go over the hooks
+		r.base[top] += 14*px - hookY
+	}
 	if wired && len(hooks) == 2 && hooks[0] != hooks[1] {
 		r.add(top, span{hooks[0], hooks[1], s.worked("/hang/spread", h.Spread)})
 	}
@@ -156,7 +162,7 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 		r.add(top, span{lx, rx, s.worked("/hang/span", h.Span)})
 	}
 	if wired {
-		up := span{0, hookY, s.worked("/hang/wire_top", h.WireTop).wrong(over)}
+		up := span{0, hookY, s.aside("/hang/wire_top", h.WireTop, "", "above the top").wrong(over)}
 		rise := span{hookY, ry, s.worked("/hang/rise", h.Rise)}
 		if over {
 			r.add(right, up)
@@ -174,15 +180,7 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 	if wired {
 		notes = append(notes, s.worked("/hang/wire", h.Wire).named("wire to cut"))
 	}
-	for i, m := range h.Marks {
-		at := explain.Path("/hang/marks").Index(i)
-		word := "nail above the floor"
-		if len(h.Marks) > 1 {
-			word = [...]string{"left nail above the floor, as one faces the wall", "right nail"}[min(i, 1)]
-		}
-		notes = append(notes, s.worked(at+"/nail", m.Nail).named(word))
-	}
-	return notes
+	return append(notes, s.marks(h)...)
 }
 
 // hanger draws a ring on its strap, or a sawtooth.
@@ -213,6 +211,9 @@ func (s *sheet) sayBack() {
 		list = append(list, "The hangers bear "+h.Below.Left.Spoken()+" below the top.")
 		if h.Wire.Shown > 0 {
 			list = append(list, "The taut wire rises "+h.Rise.Spoken()+"; cut "+h.Wire.Spoken()+" of wire.")
+			if h.WireTop.Shown < 0 {
+				list = append(list, "It stands above the frame's top: that does not work.")
+			}
 		}
 	}
 	s.say("seen from behind", list...)

@@ -111,13 +111,13 @@ func (s *sheet) badLabel(i int, l *framing.LayerPlan) label {
 	word := partWord(l.Part)
 	switch {
 	case l.Play.Width.Shown < 0 && l.Play.Width.Shown <= l.Play.Height.Shown:
-		return s.worked(at+"/play/width", l.Play.Width).named(word + ", play").wrong(true)
+		return s.aside(at+"/play/width", l.Play.Width, word+", play", word+", too wide by").wrong(true)
 	case l.Play.Height.Shown < 0:
-		return s.worked(at+"/play/height", l.Play.Height).named(word + ", play").wrong(true)
+		return s.aside(at+"/play/height", l.Play.Height, word+", play", word+", too high by").wrong(true)
 	case l.Bite.Width.Shown <= l.Bite.Height.Shown:
-		return s.worked(at+"/bite/width", l.Bite.Width).named(word + ", bite").wrong(true)
+		return s.aside(at+"/bite/width", l.Bite.Width, word+", bite", word+", clear of the lip by").wrong(true)
 	}
-	return s.worked(at+"/bite/height", l.Bite.Height).named(word + ", bite").wrong(true)
+	return s.aside(at+"/bite/height", l.Bite.Height, word+", bite", word+", clear of the lip by").wrong(true)
 }
 
 // stairs writes the callouts above the piece, side by side or, where that is

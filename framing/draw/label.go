@@ -34,6 +34,16 @@ func (s *sheet) given(at explain.Path, l measure.Length) label {
 // at is where the piece stands in a list of pieces.
 func (s *sheet) at(list explain.Path) explain.Path { return list.Index(s.number) }
 
+// aside is a figure that is measured to one side, with the word for that, and
+// to the other where it is negative: no one reads a minus off a tape.
+func (s *sheet) aside(at explain.Path, f framing.Figure, word, other string) label {
+	if f.Shown < 0 {
+		f.Exact, f.Shown = -f.Exact, -f.Shown
+		word = other
+	}
+	return s.worked(at, f).named(word)
+}
+
 // named puts a word before a number.
 func (l label) named(word string) label {
 	l.word = word

@@ -58,15 +58,10 @@ func (s *sheet) table() table {
 // clear is what a depth leaves, or in words how far what lies in it stands out:
 // proud of the back, or in front of a floater, where it may.
 func (s *sheet) clear(at explain.Path, f framing.Figure, floater bool, name, proud string) label {
-	if f.Shown >= 0 {
-		return s.worked(at, f).named(name)
-	}
-	out := framing.FigureOf(-f.Shown, s.format)
-	l := s.worked(at, out).named(proud).wrong(!floater)
 	if floater {
-		l.word = "in front"
+		return s.aside(at, f, name, "in front")
 	}
-	return l
+	return s.aside(at, f, name, proud).wrong(f.Shown < 0)
 }
 
 // parts appends the parts of a depth; they point from place n on, nowhere where

@@ -25,6 +25,7 @@ var english = [...]Entry{
 	{"back_rim", "behind the rim"},
 	{"back_sight", "behind the sight edge"},
 	{"backing", "backing"},
+	{"bare_nail", "a bare nail at"},
 	{"bars", "bars"},
 	{"bearing", "hook bears at"},
 	{"below", "hangers below the top"},

@@ -22,7 +22,7 @@ func (t *writer) hang(p *framing.PiecePlan, order *framing.Piece, at explain.Pat
 	}
 	if by == hang.Wire {
 		t.row("wire to cut", h.Wire.Text(), ", tails of ", t.given(order.Hang.Tails), t.usual(at+"/tails"))
-		t.row("taut", "rises ", h.Rise.Text(), ", ", h.Angle.Text(), " degrees; top ", h.WireTop.Text(), " below the frame's")
+		t.row("taut", "rises ", h.Rise.Text(), ", ", h.Angle.Text(), " degrees; top ", aside(h.WireTop, " below", " above"), " the frame's")
 		t.row("load in the wire", load(h.Tension))
 		t.row("draws the rails in", load(h.Pull))
 	}
@@ -43,7 +43,10 @@ func (t *writer) hang(p *framing.PiecePlan, order *framing.Piece, at explain.Pat
 				where += " right of the middle"
 			}
 		}
-		t.row(name, where, "; bears ", m.Bearing.Text(), " above the floor", nail(m))
+		t.row(name, where, "; bears ", aside(m.Bearing, " above the floor", " below the floor"), nail(m))
+	}
+	if order.Hang.NailAbove == 0 && by != hang.Sawtooth {
+		t.row("", "the nail is higher by what the hook adds")
 	}
 }
 
@@ -52,7 +55,16 @@ func nail(m framing.MarkPlan) string {
 	if m.Nail.Shown == m.Bearing.Shown {
 		return ""
 	}
-	return ", its nail " + m.Nail.Text()
+	return ", its nail hole " + aside(m.Nail, "", " below the floor")
+}
+
+// aside is a figure that is measured to one side, and to the other where it is
+// negative: no one reads a minus off a tape.
+func aside(f framing.Figure, word, other string) string {
+	if f.Shown < 0 {
+		f.Exact, f.Shown, word = -f.Exact, -f.Shown, other
+	}
+	return f.Text() + word
 }
 
 // load says what the piece pulls with, and what it can at most.
