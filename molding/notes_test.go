@@ -228,7 +228,7 @@ func TestRabbetWithinHeight(t *testing.T) {
 func TestDepthNoteText(t *testing.T) {
 	f := molding.Frame{Rabbet: in("3/8")}
 	ns := f.DepthNotes(f.DepthOf(in("1/8"), in("3/4"), in("1/4")), in("1/8"), "/pieces/0/depth", places)
-	const want = "The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the back of the frame up by 3/4 in, hold the package with clips of 5/8 in offset, or take a rabbet of 1 1/8 in. Rings, wire and bumpers have to clear it."
+	const want = "The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the back of the frame up by 3/4 in, hold the package with offset clips, the next size that is no less than 5/8 in, or take a rabbet of 1 1/8 in. Rings, wire and bumpers have to clear it."
 	if len(ns) != 1 || ns[0].Text(sixteenths) != want {
 		t.Errorf("notes %+v, want %q", ns, want)
 	}

@@ -71,7 +71,7 @@ var english = [...]Entry{
 	{"depth", "depth"},
 	{"depth.little_room", "The package is {package} and the rabbet {rabbet}: {clear} is left for the points, which want {points}. A rabbet of {wanted} would do."},
 	{"depth.no_room", "The package is {package} and fills the rabbet of {rabbet}: nothing is left for a backing or for the points. A rabbet of {wanted} would do."},
-	{"depth.proud", "The package is {package} and the rabbet {rabbet}: it stands {proud} proud. Build the back of the frame up by {strip}, hold the package with clips of {proud} offset, or take a rabbet of {wanted}. Rings, wire and bumpers have to clear it."},
+	{"depth.proud", "The package is {package} and the rabbet {rabbet}: it stands {proud} proud. Build the back of the frame up by {strip}, hold the package with offset clips, the next size that is no less than {proud}, or take a rabbet of {wanted}. Rings, wire and bumpers have to clear it."},
 	{"depth.unknown", "The rabbet's depth is not given, so nothing says whether the package of {package} fits into it. With room for the points it wants {wanted}."},
 	{"differ", "difference"},
 	{"dihedral", "angle between the fronts"},

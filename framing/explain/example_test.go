@@ -29,7 +29,7 @@ func Example() {
 	fmt.Println(note.Text(f))
 	fmt.Println(note.Changes[0].Text(f))
 	// Output:
-	// The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the back of the frame up by 3/4 in, hold the package with clips of 5/8 in offset, or take a rabbet of 1 1/8 in. Rings, wire and bumpers have to clear it.
+	// The package is 1 in and the rabbet 3/8 in: it stands 5/8 in proud. Build the back of the frame up by 3/4 in, hold the package with offset clips, the next size that is no less than 5/8 in, or take a rabbet of 1 1/8 in. Rings, wire and bumpers have to clear it.
 	// rabbet depth at least 1 1/8 in
 }
 
