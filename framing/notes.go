@@ -47,11 +47,15 @@ func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
 		notes = append(notes, w.Hang.Notes(w.hanging(x), x.hang, w.hangPlaces())...)
 	}
 	notes = w.appendShown(notes, x, s)
-	slices.SortStableFunc(notes, func(a, b explain.Note) int { return rank(a.Level) - rank(b.Level) })
-	for i := range notes {
-		notes[i] = notes[i].In(w.format)
+	ranked := make([]explain.Note, 0, len(notes))
+	for _, level := range [...]explain.Level{explain.Warning, explain.Caution, explain.Advice} {
+		for _, n := range notes {
+			if n.Level == level {
+				ranked = append(ranked, n.In(w.format))
+			}
+		}
 	}
-	return notes
+	return ranked
 }
 
 // frameNotes is what to know about the frame, and about the liner what is not
@@ -92,11 +96,6 @@ func (w *worker) appendDepth(notes []explain.Note, x exactPiece) []explain.Note 
 	return append(notes, w.Frame.DepthNotes(x.linerDepth, w.shop.Points, w.at.worked+"/liner_depth", w.framePlaces())...)
 }
 
-// rank orders the levels: what keeps the piece from going together, what can
-// hurt, what one would do otherwise.
-func rank(l explain.Level) int {
-	return slices.Index([]explain.Level{explain.Warning, explain.Caution, explain.Advice}, l)
-}
 
 func (w *worker) framePlaces() molding.Places {
 	return molding.Places{Frame: w.at.order + "/frame", Worked: w.at.worked + "/frame", Shop: orderRoot + "/shop"}

@@ -81,11 +81,17 @@ func (s *search) begin() bool {
 	for x := s.most; x > 0; x /= 2 {
 		halves = append(halves, x)
 	}
-	slices.SortStableFunc(halves, func(x, y int64) int { return cmp.Compare(distance(x, present), distance(y, present)) })
-	for _, x := range halves {
-		if s.start = s.at(x); s.start.ok {
+	for len(halves) > 0 {
+		nearest := 0
+		for i, x := range halves {
+			if distance(x, present) < distance(halves[nearest], present) {
+				nearest = i
+			}
+		}
+		if s.start = s.at(halves[nearest]); s.start.ok {
 			return true
 		}
+		halves = slices.Delete(halves, nearest, nearest+1)
 	}
 	return false
 }

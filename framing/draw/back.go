@@ -119,7 +119,7 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 	for _, m := range h.Marks {
 		hooks = append(hooks, mid-c.of(m.Across.Shown))
 	}
-	slices.Sort(hooks)
+	slices.Reverse(hooks) // they stand from the left of the front
 	hookY := c.of(h.WireTop.Shown)
 	over := wired && h.WireTop.Shown < 0
 

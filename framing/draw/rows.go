@@ -143,11 +143,17 @@ func (r *rows) crossing(d side, n int) []int {
 	var list []int
 	for _, row := range r.row[d][n:] {
 		for _, s := range row {
-			list = append(list, s.a, s.b)
+			list = insert(insert(list, s.a), s.b)
 		}
 	}
-	slices.Sort(list)
 	return list
+}
+
+// insert puts n into a list in order; lists are short, and all of a sort makes the
+// page's module larger by kilobytes.
+func insert(list []int, n int) []int {
+	i, _ := slices.BinarySearch(list, n)
+	return slices.Insert(list, i, n)
 }
 
 func first(list []int) int { return list[0] }

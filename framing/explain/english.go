@@ -20,11 +20,14 @@ type Entry struct {
 func Table() []Entry {
 	table := slices.Clone(english[:])
 	for _, rule := range measure.Rules() {
-		table = append(table, Entry{rulePrefix + string(rule), rule.Words()})
+		code := rulePrefix + string(rule)
+		i, _ := slices.BinarySearchFunc(table, code, byCode)
+		table = slices.Insert(table, i, Entry{code, rule.Words()})
 	}
-	slices.SortFunc(table, func(a, b Entry) int { return strings.Compare(a.Code, b.Code) })
 	return table
 }
+
+func byCode(e Entry, code string) int { return strings.Compare(e.Code, code) }
 
 // rulePrefix stands before the code of a rule of package measure.
 const rulePrefix = "measure."
@@ -42,9 +45,7 @@ func English(code string) string {
 		}
 		return code
 	}
-	i, found := slices.BinarySearchFunc(english[:], code, func(e Entry, code string) int {
-		return strings.Compare(e.Code, code)
-	})
+	i, found := slices.BinarySearchFunc(english[:], code, byCode)
 	if !found {
 		return code
 	}

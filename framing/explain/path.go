@@ -15,15 +15,15 @@ import (
 // as it was worked.
 type Path string
 
-var (
-	pathEscaper   = strings.NewReplacer("~", "~0", "/", "~1")
-	pathUnescaper = strings.NewReplacer("~1", "/", "~0", "~")
-)
+// unescape undoes what Child does to a key; in this order, as RFC 6901 has it.
+func unescape(segment string) string {
+	return strings.ReplaceAll(strings.ReplaceAll(segment, "~1", "/"), "~0", "~")
+}
 
 // Child returns the path of the member key of the object at p.
 func (p Path) Child(key string) Path {
 	if strings.ContainsAny(key, "~/") {
-		key = pathEscaper.Replace(key)
+		key = strings.ReplaceAll(strings.ReplaceAll(key, "~", "~0"), "/", "~1")
 	}
 	return p + "/" + Path(key)
 }
@@ -41,7 +41,7 @@ func (p Path) Segments() []string {
 	}
 	segments := strings.Split(strings.TrimPrefix(string(p), "/"), "/")
 	for i, s := range segments {
-		segments[i] = pathUnescaper.Replace(s)
+		segments[i] = unescape(s)
 	}
 	return segments
 }
@@ -49,7 +49,7 @@ func (p Path) Segments() []string {
 // Last returns the last key or index of p, "" for the whole document.
 func (p Path) Last() string {
 	i := strings.LastIndexByte(string(p), '/')
-	return pathUnescaper.Replace(string(p[i+1:]))
+	return unescape(string(p[i+1:]))
 }
 
 // Parent returns the path of what holds p; the parent of the whole document is

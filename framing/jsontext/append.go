@@ -160,12 +160,12 @@ func table(dst []byte, v reflect.Value, s *shape) []byte {
 	keys := make([]string, 0, v.Len())
 	values := make(map[string]reflect.Value, v.Len())
 	for _, key := range v.MapKeys() {
-		keys = append(keys, key.String())
+		i, _ := slices.BinarySearch(keys, key.String())
+		keys = slices.Insert(keys, i, key.String()) // maps are small, and a sort makes a module larger
 		value := reflect.New(v.Type().Elem()).Elem()
 		value.Set(v.MapIndex(key))
 		values[key.String()] = value
 	}
-	slices.Sort(keys)
 	dst = append(dst, '{')
 	for i, key := range keys {
 		if i > 0 {

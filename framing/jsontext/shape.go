@@ -52,10 +52,9 @@ func shapeOf(t reflect.Type) (*shape, error) {
 		if !ok {
 			found.wrong(t, "it embeds itself")
 		}
-		slices.Sort(list) // encoding/json chooses where two are the same
-		for i := 1; i < len(list); i++ {
-			if list[i] == list[i-1] {
-				found.wrong(t, "two fields are called "+list[i])
+		for i, name := range list { // encoding/json chooses where two are the same
+			if slices.Contains(list[:i], name) {
+				found.wrong(t, "two fields are called "+name)
 			}
 		}
 	}

@@ -33,13 +33,36 @@ type page struct {
 	inPiece  bool
 }
 
-// escape makes text inert in HTML.
-var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;", "'", "&#39;")
+// escape makes text inert in HTML, as html.EscapeString does, which would make the
+// page's module larger.
+func escape(text string) string {
+	if !strings.ContainsAny(text, `&<>"'`) {
+		return text
+	}
+	var b strings.Builder
+	for i := range len(text) {
+		switch c := text[i]; c {
+		case '&':
+			b.WriteString("&amp;")
+		case '<':
+			b.WriteString("&lt;")
+		case '>':
+			b.WriteString("&gt;")
+		case '"':
+			b.WriteString("&#34;")
+		case '\'':
+			b.WriteString("&#39;")
+		default:
+			b.WriteByte(c)
+		}
+	}
+	return b.String()
+}
 
 // element writes text in an element of its own.
 func (p *page) element(name, class, text string) {
 	p.open(name, class)
-	p.b.WriteString(escape.Replace(text))
+	p.b.WriteString(escape(text))
 	p.b.WriteString("</" + name + ">\n")
 }
 
@@ -94,7 +117,7 @@ func (p *page) piece(i int, text string) {
 	if pictures := p.pictures(i); len(pictures) > 0 {
 		p.b.WriteString("<div class=\"ticket-pictures\">\n")
 		for _, picture := range pictures {
-			p.b.WriteString("<figure>" + picture.SVG + "<figcaption>" + escape.Replace(clean(picture.Caption)) + "</figcaption></figure>\n")
+			p.b.WriteString("<figure>" + picture.SVG + "<figcaption>" + escape(clean(picture.Caption)) + "</figcaption></figure>\n")
 		}
 		p.b.WriteString("</div>\n")
 	}
@@ -111,10 +134,10 @@ func (p *page) row(label, text string) {
 	}
 	head := "<td></td>" // what has no name goes on from the row before
 	if label != "" {
-		head = `<th scope="row">` + escape.Replace(label) + "</th>"
+		head = `<th scope="row">` + escape(label) + "</th>"
 	}
 	p.b.WriteString("<tr>" + head + "<td>" +
-		escape.Replace(strings.Join(strings.Fields(text), " ")) + "</td></tr>\n")
+		escape(strings.Join(strings.Fields(text), " ")) + "</td></tr>\n")
 }
 
 func (p *page) paragraph(mark, text string) {
