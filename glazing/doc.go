@@ -114,7 +114,7 @@ const SafetyArea = 9 * measure.SquareFoot
 // stands at path at in the order.
 func (p Pane) Notes(size, play measure.Size, at explain.Path) []explain.Note {
 	if !p.Grows() {
-		return GlassNotes(size, at)
+		return p.appendThin(GlassNotes(size, at), size, at)
 	}
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionStatic, Path: at}}
 	long, room := size.Width, play.Width
@@ -135,7 +135,7 @@ func (p Pane) Notes(size, play measure.Size, at explain.Path) []explain.Note {
 		}
 		notes = append(notes, n)
 	}
-	return notes
+	return p.appendThin(notes, size, at)
 }
 
 // GlassNotes says what to mind about anything made of glass, a mirror too.

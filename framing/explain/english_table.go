@@ -151,6 +151,8 @@ var english = [...]Entry{
 	{"given", "given"},
 	{"glazing", "glazing"},
 	{"glazing.little_play", "A pane of {size} grows by {growth} from a cold dry room to a hot damp one, and its play is {play}: it can bind and bow. Cut it with more clearance."},
+	{"glazing.thin_glass", "Glass {thickness} thick is thin for a pane of {width} x {height}: it bends and breaks easily in handling. Beyond about 32 x 40 in (80 x 100 cm) 2.5 mm is usual, beyond about 36 x 48 in (90 x 120 cm) 3 mm, or acrylic."},
+	{"glazing.thin_sheet", "A plastic sheet {thickness} thick is thin for a pane of {width} x {height}: it bows. Beyond about 24 x 36 in (60 x 90 cm) 1/8 in (3 mm) is usual, beyond about 40 x 60 in (100 x 150 cm) 3/16 in (4.5 mm) or more."},
 	{"growth", "growth"},
 	{"hang.flat_wire", "The wire stands at only {angle}: it carries {ratio} of the weight, {tension}, and so does each hanger; a little tighter it is much more. Do not hang the piece so: a wire rises at 30 degrees or more."},
 	{"hang.hanger_gives", "Each hanger has to carry {hanger} and is rated for {hanger_holds}: it will not hold. Take hangers rated for {hanger} or more."},
