@@ -18,9 +18,12 @@ const (
 	CloseToGlazing explain.Code = "art.close_to_glazing"
 	NoThickness    explain.Code = "art.no_thickness"
 	NothingBehind  explain.Code = "art.nothing_behind"
+	NoMount        explain.Code = "art.no_mount"
 	NoBacking      explain.Code = "art.no_backing"
+	MirrorBack     explain.Code = "art.mirror_back"
 	NoGlazing      explain.Code = "art.no_glazing"
 	WiderLip       explain.Code = "fit.wider_lip"
+	Brace          explain.Code = "stretch.brace"
 	LinerHeight    explain.Code = "liner.no_height"
 	MassUnknown    explain.Code = "mass.unknown"
 	HeightUnknown  explain.Code = "mass.no_height"
@@ -41,6 +44,7 @@ func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	notes = w.appendSpacer(notes, x)
 	notes = w.appendWell(notes, x)
 	notes = w.appendArt(notes, x)
+	notes = w.appendBrace(notes)
 	notes = w.appendTurned(notes)
 	notes = w.appendMass(notes, x)
 	if !w.Hang.IsZero() {

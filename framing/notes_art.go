@@ -6,7 +6,6 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/glazing"
-	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
@@ -133,14 +132,7 @@ func (w *worker) appendArt(notes []explain.Note, x exactPiece) []explain.Note {
 	if w.Art.Kind == Paper && w.Glazing.IsZero() {
 		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoGlazing, Path: w.at.order + "/art"})
 	}
-	switch {
-	case !w.Backing.IsZero():
-	case w.Mat.Window.By == mat.ByGap && w.Mount.IsZero():
-		notes = append(notes, explain.Note{Level: explain.Warning, Code: NothingBehind, Path: w.at.order + "/art"})
-	case w.floats(): // the art is screwed to the ledge, and open behind
-	case w.Art.Kind == Paper || w.Art.Kind == Canvas:
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoBacking, Path: w.at.order + "/art"})
-	}
+	notes = w.appendBehind(notes)
 	if w.Art.Kind != Paper && w.Art.Thickness == 0 {
 		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoThickness, Path: w.at.order + "/art/thickness"})
 	}

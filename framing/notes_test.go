@@ -45,6 +45,21 @@ func TestNotes(t *testing.T) {
 		{explain.Advice, framing.CloseToGlazing, "/order/pieces/0/glazing", func(_ *framing.Order, p *framing.Piece) {
 			p.Mat.Thickness = in(t, "0.039")
 		}},
+		{explain.Warning, framing.NothingBehind, "/order/pieces/0/art", func(_ *framing.Order, p *framing.Piece) {
+			p.Mat.Window.By, p.Mount, p.Backing = mat.ByGap, molding.Sheet{}, molding.Sheet{}
+		}},
+		{explain.Advice, framing.NoMount, "/order/pieces/0/art", func(_ *framing.Order, p *framing.Piece) {
+			p.Mat.Window.By, p.Mount = mat.ByGap, molding.Sheet{}
+		}},
+		{explain.Advice, framing.NoBacking, "/order/pieces/0/art", func(_ *framing.Order, p *framing.Piece) {
+			p.Backing = molding.Sheet{}
+		}},
+		{explain.Advice, framing.MirrorBack, "/order/pieces/0/art", func(_ *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Mat, p.Backing = framing.Mirror, mat.Mat{}, molding.Sheet{}
+		}},
+		{explain.Advice, framing.Brace, "/order/pieces/0/art/stretch", func(o *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Art.Width, p.Art.Stretch = framing.Canvas, in(t, "30")+1, framing.NewStretch(o.Shop)
+		}},
 		{explain.Advice, framing.NoThickness, "/order/pieces/0/art/thickness", func(_ *framing.Order, p *framing.Piece) {
 			p.Art.Kind, p.Art.Thickness = framing.Panel, 0
 		}},
@@ -93,6 +108,37 @@ func TestNotes(t *testing.T) {
 				t.Errorf("no %s %s at %s; notes: %+v", c.level, c.code, c.path, work(t, order).Pieces[0].Notes)
 			}
 		})
+	}
+}
+
+// TestNothingToAdd spares what does without a mount, a backing or a brace.
+func TestNothingToAdd(t *testing.T) {
+	unsaid := []explain.Code{framing.NothingBehind, framing.NoMount, framing.NoBacking, framing.MirrorBack, framing.Brace}
+	for name, spare := range map[string]func(*framing.Order, *framing.Piece){
+		"a gap before a mount": func(_ *framing.Order, p *framing.Piece) { p.Mat.Window.By = mat.ByGap },
+		"a mirror with a back": func(_ *framing.Order, p *framing.Piece) { p.Art.Kind, p.Mat = framing.Mirror, mat.Mat{} },
+		"a panel": func(_ *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Mat, p.Backing = framing.Panel, mat.Mat{}, molding.Sheet{}
+		},
+		"a mirror in a floater": func(_ *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Mat, p.Backing, p.Mount = framing.Mirror, mat.Mat{}, molding.Sheet{}, molding.Sheet{}
+			p.Frame.Kind, p.Frame.Lip, p.Frame.Gap = molding.Floater, 0, in(t, "1/4")
+		},
+		"bars of 30 in": func(o *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Art.Width, p.Art.Height, p.Art.Varies.Width = framing.Canvas, in(t, "29 7/8"), in(t, "30"), in(t, "1/8")
+			p.Art.Stretch = framing.NewStretch(o.Shop)
+		},
+		"a canvas that is stretched": func(_ *framing.Order, p *framing.Piece) {
+			p.Art.Kind, p.Art.Width, p.Art.Height = framing.Canvas, in(t, "60"), in(t, "72")
+		},
+	} {
+		order := framing.Sample()
+		spare(&order, &order.Pieces[0])
+		for _, n := range work(t, order).Pieces[0].Notes {
+			if slices.Contains(unsaid, n.Code) {
+				t.Errorf("%s: %s", name, n.Code)
+			}
+		}
 	}
 }
 
