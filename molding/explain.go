@@ -19,6 +19,7 @@ var (
 	fitSource     = explain.Geometry("a part pushed all the way to one side")
 	cutSource     = explain.CommonPractice("each part has the frame's allowance, or its own clearance where that is more")
 	ledgeSource   = explain.CommonPractice("screws through the ledge hold what is in a floater")
+	clipSource    = explain.CommonPractice("spring clips need room behind the package")
 	depthSource   = explain.CommonPractice("points need room behind the package")
 )
 
@@ -181,7 +182,11 @@ func (f Frame) ExplainDepth(d Depth, points measure.Length, parts []explain.Expr
 			w, _ = working("wanted", d.Wanted, ledgeSource, pkg)
 			break
 		}
-		w, _ = working("wanted", d.Wanted, depthSource, explain.Sum(pkg, explain.T("points", points, at.Shop+"/points")))
+		source := depthSource
+		if f.Section() {
+			source = clipSource
+		}
+		w, _ = working("wanted", d.Wanted, source, explain.Sum(pkg, explain.T("points", points, at.Shop+"/points")))
 	default:
 		ok = false
 	}

@@ -30,6 +30,9 @@ func (f Frame) Notes(r Rectangle, usual measure.Length, at Places) []explain.Not
 	if f.Made != ReadyMade { // of a frame that is there, no rail is cut
 		notes = append(notes, explain.Note{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/outside"})
 	}
+	if f.Section() {
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: MetalSection, Path: at.Frame + "/wood"})
+	}
 	for _, name := range []string{"width", "height"} {
 		if sight := r.Sight.Along(name); sight <= 0 {
 			opening := (at.Worked + "/opening").Child(name)
@@ -166,7 +169,7 @@ func (f Frame) deeper(wanted measure.Length, at Places) []explain.Change {
 }
 
 // DepthNotes says whether the package fits the rabbet's depth with room for
-// the points. Worked is where the depth stands in the plan.
+// the points, or for the spring clips of a metal section. Worked is where the depth stands in the plan.
 func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, at Places) []explain.Note {
 	n := explain.Note{
 		Level: explain.Warning, Path: worked + "/clear",
@@ -191,6 +194,9 @@ func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, a
 		n.Code = NoRoom
 	default:
 		n.Level, n.Code = explain.Advice, LittleRoom
+	}
+	if f.Section() {
+		n.Code = inChannel(n.Code)
 	}
 	return []explain.Note{n}
 }

@@ -1,6 +1,7 @@
 package molding_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -208,6 +209,59 @@ func TestDepthNotes(t *testing.T) {
 		d := f.DepthOf(in(row.points), in(row.part))
 		if got := summary(t, f.DepthNotes(d, in(row.points), "/pieces/0/depth", places)); got != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+	}
+}
+
+// TestSection: what a metal section is put together with, and the depth of its
+// channel at the limits that a rabbet has (common practice; a framers' newsletter
+// fills the channel with board where clips would press on the art).
+func TestSection(t *testing.T) {
+	const at = " /depth/clear, rabbet depth at least "
+	rows := []struct {
+		name, rabbet string
+		nanometers   measure.Length
+		want         string
+	}{
+		{"room for the clips", "3/8", 0, ""},
+		{"a nanometer short", "3/8", -1, "advice metal.little_room" + at + "3/8 in"},
+		{"full", "1/4", 0, "warning metal.no_room" + at + "3/8 in"},
+		{"too thick", "1/4", -1, "warning metal.does_not_go_in" + at + "3/8 in"},
+		{"not given", "0", 0, "advice metal.depth_unknown" + at + "3/8 in"},
+	}
+	section := func(f molding.Frame) bool {
+		return slices.ContainsFunc(f.Notes(f.Around(size("8", "10")), in("1/8"), places), func(n explain.Note) bool {
+			return n.Code == molding.MetalSection && n.Level == explain.Advice && n.Path == places.Frame+"/wood"
+		})
+	}
+	for _, row := range rows {
+		f := molding.Frame{Kind: molding.Rabbeted, Face: in("1/4"), Lip: in("3/16"), Rabbet: in(row.rabbet) + row.nanometers, Allowance: in("1/8"), Wood: "aluminum"}
+		d := f.DepthOf(in("1/8"), in("1/4"))
+		ns := f.DepthNotes(d, in("1/8"), "/pieces/0/depth", places)
+		if got := summary(t, ns); got != row.want {
+			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+		for _, n := range ns {
+			if text := n.Text(sixteenths); strings.Contains(text, "points") || strings.ContainsAny(text, "{}") {
+				t.Errorf("%s reads %q", row.name, text)
+			}
+		}
+		if !section(f) {
+			t.Errorf("%s: nothing says what holds it", row.name)
+		}
+		w, _ := f.ExplainDepth(d, in("1/8"), nil, "/wanted", "/pieces/0/depth", places)
+		if strings.Contains(w.Source.String(), "points") {
+			t.Errorf("%s: %s", row.name, w.Source)
+		}
+		for _, other := range []func(*molding.Frame){
+			func(f *molding.Frame) { f.Wood = "oak_red" },
+			func(f *molding.Frame) { f.Kind = molding.Floater },
+		} {
+			f := f
+			other(&f)
+			if f.Section() || section(f) {
+				t.Errorf("%s: %s of %s is a section", row.name, f.Kind, f.Wood)
+			}
 		}
 	}
 }

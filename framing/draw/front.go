@@ -2,9 +2,9 @@ package draw
 
 import (
 	"strconv"
-	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/material"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
@@ -128,7 +128,7 @@ func (s *sheet) rails(v face) {
 
 // metal reports whether the frame is of metal.
 func (s *sheet) metal() bool {
-	return strings.Contains(string(s.order.Frame.Wood), "metal") || strings.HasPrefix(string(s.order.Frame.Wood), "alum")
+	return s.order.Frame.Wood == material.Aluminum
 }
 
 // fourRails draws four mitered rails between two boxes, the light from the left

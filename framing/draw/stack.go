@@ -194,7 +194,11 @@ func (s *sheet) clearance(c cut) place {
 		}
 		return at
 	}
-	if d.Clear.Exact > 0 {
+	metal := s.order.Frame.Section()
+	if !s.piece.Liner.IsZero() {
+		metal = s.order.Liner.Section()
+	}
+	if d.Clear.Exact > 0 && !metal { // no point goes into metal
 		wall := c.of(h.x + h.face - h.lip)
 		deep := min(back-end, 3*px)
 		s.pen.area(metalLook, wall-c.of(h.lip)/2, end, wall+c.of(h.lip)*3/2, end, wall-c.of(h.lip)/2, end+deep)

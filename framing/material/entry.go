@@ -47,6 +47,7 @@ func Moldings() []string {
 // Keys of the materials that a piece names without being asked.
 const (
 	Wood          = "wood"           // a molding of a wood that is not known
+	Aluminum      = "aluminum"       // extruded sections
 	Glass         = "glass"          // panes and mirrors
 	Paper         = "paper"          // prints and drawings
 	Panel         = "panel"          // art on board or wood

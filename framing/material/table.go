@@ -47,7 +47,7 @@ var entries = [...]Entry{
 	wood("mahogany", 50, explain.Memory),
 	about("mdf", 750, 850, "medium-density fiberboard"),
 	about("polystyrene", 550, 900, "foamed polystyrene molding"),
-	about("aluminum", 1350, 2700, "an extruded section is hollow; solid metal is 2700 kg/m3"),
+	about(Aluminum, 1350, 2700, "an extruded section is hollow; solid metal is 2700 kg/m3"),
 	about("resin", 1200, 1800, "cast compo and resin"),
 
 	known(Glass, 2500, 2500, explain.Source{Title: "EN 572-1", Place: "density of soda-lime glass, as data pages quote it", Status: explain.Secondary}),
