@@ -37,7 +37,7 @@ const longestUnbraced = 30 * measure.Inch
 // appendBrace says where a canvas that is to be stretched wants a brace across
 // its bars.
 func (w *worker) appendBrace(notes []explain.Note) []explain.Note {
-	bars := w.Art.Greatest()
+	bars := w.Art.Least()
 	bar, name := bars.Width, explain.Path("/width")
 	if bars.Height > bar {
 		bar, name = bars.Height, "/height"

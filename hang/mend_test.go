@@ -63,6 +63,10 @@ func TestWaysOut(t *testing.T) {
 		{"hangers too far down", func(h *hang.Hanging, _ *hang.Given) {
 			h.Hooks, h.Below = 2, in("13")
 		}, hang.TopHeavy, "hangers below the frame's top 8 in"},
+		{"too far down under a wire that would show at a third", func(h *hang.Hanging, g *hang.Given) {
+			wide(h, g)
+			h.Hooks, h.Below = 2, in("12")
+		}, hang.TopHeavy, "hangers below the frame's top at most 9 9/16 in"},
 		{"too far down, as a part", func(h *hang.Hanging, _ *hang.Given) {
 			h.Hooks, h.Below, h.Part = 2, 0, 60*explain.Percent
 		}, hang.TopHeavy, "hangers down the frame's height 33 %"},

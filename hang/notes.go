@@ -121,7 +121,8 @@ func (m *mender) appendLaid(notes []explain.Note) []explain.Note {
 	return notes
 }
 
-// topHeavy proposes hangers a third of the way down: more than would just do.
+// topHeavy proposes hangers a third of the way down, which is more than would
+// just do.
 func (m *mender) topHeavy() explain.Note {
 	n := explain.Note{Level: explain.Warning, Code: TopHeavy, Path: m.at.Hang + "/below", Values: []explain.Term{
 		explain.NewTerm("below", max(m.l.Below.Left, m.l.Below.Right), ""),
@@ -143,6 +144,11 @@ func (m *mender) topHeavy() explain.Note {
 			h.Below = m.g.middle()
 		}
 		n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.Below)})
+		if n.Changes == nil { // the wire would show there: as low as they can be
+			half, _ := (m.g.Outside.Height - 1).Half()
+			h.Below = tidy(h.Below, half, measure.Down)
+			n.Changes = m.add(nil, topHeavy, h, explain.Change{Path: n.Path, To: explain.Of(h.Below), Bound: explain.AtMost})
+		}
 	}
 	return n
 }
