@@ -100,7 +100,6 @@ func (w *worker) appendDepth(notes []explain.Note, x exactPiece) []explain.Note 
 	return append(notes, w.Frame.DepthNotes(x.linerDepth, w.shop.Points, w.at.worked+"/liner_depth", w.framePlaces())...)
 }
 
-
 func (w *worker) framePlaces() molding.Places {
 	return molding.Places{Frame: w.at.order + "/frame", Worked: w.at.worked + "/frame", Shop: orderRoot + "/shop"}
 }
