@@ -27,5 +27,6 @@ export function failed(problems) {
 
 /** well takes back what failed said. */
 export function well() {
-	if (!final) byId("fault").replaceChildren();
+	const told = byId("fault");
+	if (!final && told.firstChild) told.replaceChildren();
 }
