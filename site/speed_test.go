@@ -118,12 +118,12 @@ func (c *clock) visits(s *browser.Server, slower float64, script string) []float
 }
 
 // hold prints the median and holds it against its limit and twice what was
-// recorded. It tries up to eight times and takes the best: noise only ever slows,
+// recorded. It tries up to five times and takes the best: noise only ever slows,
 // and what has become slow stays slow.
 func (c *clock) hold(name string, limit float64, take func() []float64) {
 	c.t.Helper()
 	best, recorded, fault := 0.0, c.recorded[name], ""
-	for try := range 8 {
+	for try := range 5 {
 		times := take()
 		ms := slices.Sorted(slices.Values(times))[3]
 		c.t.Logf("speed: site %-12s %7.1f ms  recorded %7.1f  limit %6.0f  of %.1f", name, ms, recorded, limit, times)
