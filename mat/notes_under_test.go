@@ -113,17 +113,10 @@ func TestReverseNoteText(t *testing.T) {
 	}
 }
 
-// TestExplainReverse: the workings name the bevel that hides a part of the strip.
-func TestExplainReverse(t *testing.T) {
+// workingsRead requires workings to read so, to 1/32 in.
+func workingsRead(t *testing.T, m mat.Mat, g mat.Given, rows []struct{ path, want string }) {
+	t.Helper()
 	f := measure.Format{Style: measure.Fraction, Step: in("1/32")}
-	m, g := worked()
-	m.Thickness, m.Bevel = in("1/8"), 135*measure.Degree
-	m.Under = mat.UnderMats{under("3/32", mat.ByLine, "1/16"), under("1/4", mat.BySeen, "1/16")}
-	rows := []struct{ path, want string }{
-		{"/under/0/seen", "strip seen -3/32 = (reveal 3/32 + run of the bevel above -1/8) - bevel run 1/16"},
-		{"/under/1/reveal", "reveal 11/32 = (given 1/4 + bevel run 1/16) - run of the bevel above -1/8 - reveal 3/32"},
-		{"/under/1/seen", "strip seen 1/4 = (reveal 11/32 + run of the bevel above -1/8 + reveal 3/32) - bevel run 1/16"},
-	}
 	for _, row := range rows {
 		w, ok := m.Explain(g, explain.Path(row.path), places)
 		if got := w.Text(f); !ok || got != row.want {
@@ -132,9 +125,21 @@ func TestExplainReverse(t *testing.T) {
 	}
 }
 
+// TestExplainReverse: the workings name the bevel that hides a part of the strip.
+func TestExplainReverse(t *testing.T) {
+	m, g := worked()
+	m.Thickness, m.Bevel = in("1/8"), 135*measure.Degree
+	m.Under = mat.UnderMats{under("3/32", mat.ByLine, "1/16"), under("1/4", mat.BySeen, "1/16")}
+	rows := []struct{ path, want string }{
+		{"/under/0/seen", "strip seen -3/32 = (reveal 3/32 + run of the bevel above -1/8) - bevel run 1/16"},
+		{"/under/1/reveal", "reveal 11/32 = (given 1/4 + bevel run 1/16) - run of the bevel above -1/8 - reveal 3/32"},
+		{"/under/1/seen", "strip seen 1/4 = (reveal 11/32 + run of the bevel above -1/8 + reveal 3/32) - bevel run 1/16"},
+	}
+	workingsRead(t, m, g, rows)
+}
+
 // TestExplainUnderText reads a few workings the way a framer does.
 func TestExplainUnderText(t *testing.T) {
-	f := measure.Format{Style: measure.Fraction, Step: in("1/32")}
 	m, g := double("1/4", mat.ByLine, "1/16")
 	m.Borders.To = mat.ToLowest
 	rows := []struct{ path, want string }{
@@ -151,10 +156,5 @@ func TestExplainUnderText(t *testing.T) {
 		{"/under/0/from_top/left", "border from the top board's edge 2 11/16 = left border as cut 2 7/16 + reveal 1/4"},
 		{"/under/0/own/left", "border from its own edge 2 9/16 = border from the top board's edge 2 11/16 - trim 1/8"},
 	}
-	for _, row := range rows {
-		w, ok := m.Explain(g, explain.Path(row.path), places)
-		if got := w.Text(f); !ok || got != row.want {
-			t.Errorf("%s reads %q, want %q", row.path, got, row.want)
-		}
-	}
+	workingsRead(t, m, g, rows)
 }

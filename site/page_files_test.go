@@ -32,6 +32,13 @@ func (v visit) opens(text string) {
 		input.dispatchEvent(new Event("change", {bubbles: true}));`, text)
 }
 
+// opensOrder opens the part of the sheet that is about the whole order.
+func (v visit) opensOrder() {
+	v.Helper()
+	v.eval(`document.querySelector('[data-part-line="Order"][aria-expanded=false]')?.click()`)
+	v.wait(`document.querySelector(".part.open input[type=file]")`)
+}
+
 // saved is the name and the text of the file that the page would save now.
 func (v visit) saved() (name, text string) {
 	v.Helper()
@@ -49,12 +56,7 @@ func TestFiles(t *testing.T) {
 	t.Parallel()
 	browser.Each(t, func(t *testing.T, e browser.Engine) {
 		v := visits(t, e, browser.Options{Width: 1180, Height: 820})
-		order := func() {
-			v.Helper()
-			v.eval(`document.querySelector('[data-part-line="Order"][aria-expanded=false]')?.click()`)
-			v.wait(`document.querySelector(".part.open input[type=file]")`)
-		}
-		order()
+		v.opensOrder()
 		name, text := v.saved()
 		if name != "Harbor office one print.json" || !same(text, string(sampleWith(t, nil))) {
 			t.Fatalf("saved as %q: %s", name, text)
@@ -65,7 +67,7 @@ func TestFiles(t *testing.T) {
 		v.wait(outside + ` === "18"`)
 		v.eval(`[...document.querySelectorAll("#pad button")].find(b => b.textContent === "Done").click()`)
 		v.wait(`document.getElementById("pad").hidden`)
-		order()
+		v.opensOrder()
 		_, before := v.saved()
 		if same(before, text) {
 			t.Fatal("the edit is not in the file")
@@ -92,7 +94,7 @@ func TestFiles(t *testing.T) {
 		}
 		v.opens(text)
 		v.wait(outside + ` === "16 1/4"`)
-		order()
+		v.opensOrder()
 		if _, after := v.saved(); !same(after, text) {
 			t.Errorf("opened is %s", after)
 		}
@@ -107,7 +109,7 @@ func TestFiles(t *testing.T) {
 			delete(other, "mat")
 			order["pieces"] = []any{piece, other}
 		})
-		order()
+		v.opensOrder()
 		v.opens(string(pieces))
 		v.wait(`document.querySelector("#which select")`)
 		w := worked(t, pieces)

@@ -79,6 +79,15 @@ func TestBack(t *testing.T) {
 	v.wait(`JSON.parse(localStorage.getItem("fairmiter.order")).pieces[0].frame.face === "1 1/8"`)
 }
 
+// turns asks, under an open working, which value of a field makes the figure so much.
+func (v visit) turns(free, want string) {
+	v.Helper()
+	v.press("#fix")
+	field := `document.querySelector('#working input[value="` + free + `"]')`
+	v.wait(field)
+	v.eval(field + `.click(); document.getElementById("want").value = "` + want + `"; document.getElementById("solve").click();`)
+}
+
 // TestBackwards: from a number that was worked out to the field that makes it
 // come out otherwise.
 func TestBackwards(t *testing.T) {
@@ -86,9 +95,7 @@ func TestBackwards(t *testing.T) {
 	v := desk(t)
 	v.press(`#main-drawing [data-path="/pieces/0/frame/outside/width"]`)
 	v.wait(`document.querySelector('#working [data-term="/order/pieces/0/frame/face"]')`)
-	v.press("#fix")
-	v.wait(`document.querySelector('#working input[value="/pieces/0/mat/borders/left"]')`)
-	v.eval(`document.querySelector('#working input[value="/pieces/0/mat/borders/left"]').click(); document.getElementById("want").value = "17"; document.getElementById("solve").click();`)
+	v.turns("/pieces/0/mat/borders/left", "17")
 	v.wait(`document.querySelector("#working [data-use]")`)
 	v.press("#working [data-use]")
 	v.wait(outside + ` === "17"`)
@@ -103,9 +110,7 @@ func TestBackwardsNearest(t *testing.T) {
 	v := desk(t)
 	v.press(`#main-drawing [data-path="/pieces/0/frame/outside/height"]`)
 	v.wait(`document.querySelector('#working [data-term]')`)
-	v.press("#fix")
-	v.wait(`document.querySelector('#working input[value="/pieces/0/mat/borders/top"]')`)
-	v.eval(`document.querySelector('#working input[value="/pieces/0/mat/borders/top"]').click(); document.getElementById("want").value = "1"; document.getElementById("solve").click();`)
+	v.turns("/pieces/0/mat/borders/top", "1")
 	v.wait(`document.querySelector("#working .answer")`)
 	said := fmt.Sprint(v.eval(`return document.querySelector("#working .answer span").textContent`))
 	v.press("#working [data-use]")

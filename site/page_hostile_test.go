@@ -45,12 +45,7 @@ func TestHostileFiles(t *testing.T) {
 	t.Parallel()
 	browser.Each(t, func(t *testing.T, e browser.Engine) {
 		v := visits(t, e, browser.Options{Width: 1180, Height: 820})
-		order := func() {
-			v.Helper()
-			v.eval(`document.querySelector('[data-part-line="Order"][aria-expanded=false]')?.click()`)
-			v.wait(`document.querySelector(".part.open input[type=file]")`)
-		}
-		order()
+		v.opensOrder()
 		for _, row := range hostileFiles {
 			v.eval(`document.getElementById("told-seen").textContent = ""; document.getElementById("fault").textContent = ""; document.body.dataset.was = localStorage.getItem("fairmiter.order")`)
 			v.opens(row.file)
@@ -58,7 +53,7 @@ func TestHostileFiles(t *testing.T) {
 			if row.said == "either" {
 				v.wait(told + ` || localStorage.getItem("fairmiter.order") !== document.body.dataset.was`)
 				v.press(`#views [data-view="make"]`)
-				order()
+				v.opensOrder()
 				continue
 			}
 			if row.said != "" {
@@ -91,7 +86,7 @@ func TestHostileFiles(t *testing.T) {
 			if got := v.eval(`return [document.getElementById("fault").textContent, ...document.body.innerText.match(/.*(undefined|NaN|\[object).*/) ?? []].join("")`); got != "" {
 				t.Errorf("%s: the page says %q", row.name, got)
 			}
-			order()
+			v.opensOrder()
 			name, text := v.saved()
 			if want := strings.TrimPrefix(row.file, "\ufeff"); !same(text, want) || name != "order.json" || !json.Valid([]byte(text)) {
 				t.Errorf("%s: saved as %q: %s", row.name, name, text)
