@@ -220,7 +220,7 @@ func (e *explainer) depth(in LayerPart, rest []string) (explain.Working, explain
 	if len(rest) != 1 {
 		return explain.Working{}, explain.Expr{}, false
 	}
-	w, ok := h.ExplainDepth(exact, points, e.deep(in), pathOf(rest), worked, h.at)
+	w, ok := h.ExplainDepth(exact, points, e.deep(in, terms), pathOf(rest), worked, h.at)
 	return w, e.showDepth(h, rest[0], w, shown, worked, points), ok
 }
 

@@ -33,6 +33,16 @@ func (f Figure) Text() string {
 	return strings.TrimSuffix(string(readable), " "+f.format.Unit().String())
 }
 
+// Aside returns a figure that is measured to one side with the word for that side,
+// and to the other with the other word where it is negative: nobody reads a minus off
+// a tape.
+func (f Figure) Aside(word, other string) (Figure, string) {
+	if f.Shown < 0 {
+		f.Exact, f.Shown, word = -f.Exact, -f.Shown, other
+	}
+	return f, word
+}
+
 // Spoken returns the shown length for a screen reader.
 func (f Figure) Spoken() string { return string(f.appendSpoken(nil)) }
 

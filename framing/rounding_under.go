@@ -30,22 +30,11 @@ func (e *explainer) shownReveal(i int) explain.Expr {
 // shownStrip is the shown reveal of board i, without what a board above it
 // hides.
 func (e *explainer) shownStrip(i int) explain.Expr {
-	over, k := e.s.mat.Overhang(i)
-	if over == 0 {
+	over := e.s.mat.OverhangTerms(i, e.at.worked+"/mat")
+	if len(over) == 0 {
 		return e.shownReveal(i)
 	}
-	run, at := e.s.mat.Bevel.Run, e.at.worked+"/mat/bevel/run"
-	if k > 0 {
-		run, at = e.s.mat.Under[k-1].Bevel.Run, e.underAt(k-1)+"/bevel/run"
-	}
-	strip := []explain.Expr{e.shownReveal(i)}
-	if run < 0 {
-		strip = append(strip, explain.T("run_above", run, at))
-	}
-	for j := k; j < i; j++ {
-		strip = append(strip, e.shownReveal(j))
-	}
-	return explain.Sum(strip...)
+	return explain.Sum(append([]explain.Expr{e.shownReveal(i)}, over...)...)
 }
 
 // shownAbove is the window above the i-th board under the top one: the shown one

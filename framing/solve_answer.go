@@ -40,9 +40,7 @@ func (s *search) answer(to *Solution, hit trial) {
 	}
 	to.Found = true
 	to.Answer, to.Least, to.Most = s.try(best), s.try(least), s.try(most)
-	for _, t := range s.onTape(best) {
-		to.OnTape = append(to.OnTape, s.try(t))
-	}
+	to.OnTape = s.tries(s.onTape(best))
 	if !below.ok && !above.ok && most.x > least.x && !s.spent {
 		to.Reason = s.reason(explain.Advice, AnyValue, s.term(explain.Key("figure"), best.figure))
 	}
@@ -186,20 +184,14 @@ func (s *search) outcome() outcome {
 // none writes down why there is no answer, and what came nearest.
 func (s *search) none(to *Solution) {
 	o := s.outcome()
-	to.Nearest = []Try{s.try(o.best)}
-	around := []trial{o.best}
+	nearest, said := []trial{o.best}, o.best
 	if o.other.ok {
-		to.Nearest = append(to.Nearest, s.try(o.other))
-		around = append(around, o.other)
+		nearest = append(nearest, o.other)
 	}
-	said := o.best
-	if marked := s.onTape(around...); len(marked) > 0 {
-		for _, t := range marked {
-			to.OnTape = append(to.OnTape, s.try(t))
-		}
-		if o.whereStops || o.code == OutOfReach || o.code == TurnsBack || o.code == NotFound {
-			said = marked[0]
-		}
+	marked := s.onTape(nearest...)
+	to.Nearest, to.OnTape = s.tries(nearest), s.tries(marked)
+	if len(marked) > 0 && (o.whereStops || o.code == OutOfReach || o.code == TurnsBack || o.code == NotFound) {
+		said = marked[0]
 	}
 	values := []explain.Term{
 		s.term(explain.Key("figure"), said.figure), s.term(explain.Key("wanted"), o.best.figure-o.best.miss),
@@ -234,6 +226,14 @@ func (s *search) format() measure.Format {
 		return measure.Format{}
 	}
 	return format
+}
+
+func (s *search) tries(list []trial) []Try {
+	var tries []Try
+	for _, t := range list {
+		tries = append(tries, s.try(t))
+	}
+	return tries
 }
 
 func (s *search) try(t trial) Try {

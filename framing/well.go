@@ -27,31 +27,36 @@ func (w *worker) inWell(x exactPiece) bool {
 
 // appendWell looks at whether art in a well is thicker than that is deep.
 func (w *worker) appendWell(notes []explain.Note, x exactPiece) []explain.Note {
-	if !w.inWell(x) || w.Art.Thickness <= w.Spacer.Depth {
-		return notes
+	at := w.at.order + "/spacer/depth"
+	for i := range x.layers {
+		l := &x.layers[i]
+		if !l.inside || l.thickness <= w.Spacer.Depth {
+			continue
+		}
+		notes = append(notes, explain.Note{
+			Level: explain.Warning, Code: WellShallow, Path: at,
+			Values: []explain.Term{
+				explain.NewTerm("thickness", l.thickness, l.thicknessAt), explain.NewTerm("spacer", w.Spacer.Depth, at),
+			},
+			Changes: []explain.Change{{Path: at, To: explain.Of(l.thickness), Bound: explain.AtLeast}},
+		})
 	}
-	n := explain.Note{Level: explain.Warning, Code: WellShallow, Path: w.at.order + "/spacer/depth", Values: []explain.Term{
-		explain.NewTerm("thickness", w.Art.Thickness, w.at.order+"/art/thickness"),
-		explain.NewTerm("spacer", w.Spacer.Depth, w.at.order+"/spacer/depth"),
-	}}
-	n.Changes = []explain.Change{{Path: n.Path, To: explain.Of(w.Art.Thickness), Bound: explain.AtLeast}}
-	return append(notes, n)
+	return notes
 }
 
-// deep are the terms of what a frame's depth holds: those of the parts, where art and
+// deep are the terms of what a frame's depth holds: those of its parts, where art and
 // the spacer around it are the thicker of both.
-func (e *explainer) deep(in LayerPart) []explain.Expr {
-	terms := e.thicknesses(in)
+func (e *explainer) deep(in LayerPart, parts []explain.Expr) []explain.Expr {
 	i := 0
 	for _, l := range e.x.layers {
 		if l.in != in {
 			continue
 		}
 		if l.inside {
-			terms[i-1] = explain.Most(terms[i-1], terms[i])
-			return append(terms[:i], terms[i+1:]...)
+			both := explain.Most(parts[i-1], parts[i])
+			return append(append(append([]explain.Expr(nil), parts[:i-1]...), both), parts[i+1:]...)
 		}
 		i++
 	}
-	return terms
+	return parts
 }

@@ -57,7 +57,7 @@ func (e *explainer) underFigure(segments []string) (explain.Working, bool) {
 		case "reveal":
 			if u.By == BySeen {
 				formula := explain.Sum(explain.T("given", u.Reveal, given+"/reveal"), run)
-				if over := e.overhang(i); len(over) > 0 {
+				if over := e.l.OverhangTerms(i, e.at.Worked); len(over) > 0 {
 					formula = explain.Minus(formula, over...)
 				}
 				return working("reveal", b.Reveal, revealSource, formula)
@@ -65,7 +65,7 @@ func (e *explainer) underFigure(segments []string) (explain.Working, bool) {
 			return working("reveal", b.Reveal, givenSource, explain.T("given", u.Reveal, given+"/reveal"))
 		case "seen":
 			strip := explain.T("reveal", b.Reveal, worked+"/reveal")
-			if over := e.overhang(i); len(over) > 0 {
+			if over := e.l.OverhangTerms(i, e.at.Worked); len(over) > 0 {
 				strip = explain.Sum(append([]explain.Expr{strip}, over...)...)
 			}
 			return working("seen", b.Seen, revealSource, explain.Minus(strip, run))
@@ -106,23 +106,26 @@ func (e *explainer) underFigure(segments []string) (explain.Working, bool) {
 	return explain.Working{}, false
 }
 
-// overhang are the terms of what the boards above board i take of its reveal:
-// the run of a reverse bevel, which is negative, and the reveals between.
-func (e *explainer) overhang(i int) []explain.Expr {
-	over, k := e.l.Overhang(i)
+// OverhangTerms are the terms of what [Layout.Overhang] is of board i, for a layout
+// that stands at a path: the run of a reverse bevel, which is negative, and the
+// reveals between. Their sum is the overhang, negative; there are none where it is
+// nothing.
+func (l *Layout) OverhangTerms(i int, worked explain.Path) []explain.Expr {
+	over, k := l.Overhang(i)
 	if over == 0 {
 		return nil
 	}
-	run, at := e.l.Bevel.Run, e.at.Worked+"/bevel/run"
+	under := worked + "/under"
+	run, at := l.Bevel.Run, worked
 	if k > 0 {
-		run, at = e.l.Under[k-1].Bevel.Run, (e.at.Worked+"/under").Index(k-1)+"/bevel/run"
+		run, at = l.Under[k-1].Bevel.Run, under.Index(k-1)
 	}
 	var terms []explain.Expr
 	if run < 0 {
-		terms = append(terms, explain.T("run_above", run, at))
+		terms = append(terms, explain.T("run_above", run, at+"/bevel/run"))
 	}
 	for j := k; j < i; j++ {
-		terms = append(terms, explain.T("reveal", e.l.Under[j].Reveal, (e.at.Worked+"/under").Index(j)+"/reveal"))
+		terms = append(terms, explain.T("reveal", l.Under[j].Reveal, under.Index(j)+"/reveal"))
 	}
 	return terms
 }

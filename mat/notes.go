@@ -111,16 +111,15 @@ func (m Mat) appendBorders(notes []explain.Note, g Given, l Layout, at Places) [
 	} else if b.Weight == Ratio && b.Ratio == 0 {
 		notes = append(notes, explain.Note{Level: explain.Advice, Code: NoWeight, Path: at.Mat + "/borders/ratio"})
 	}
-	off := false
-	for _, side := range m.sides(l.Cut, func(cut measure.Length) bool { return cut < 0 }) {
-		off = true
+	off := m.sides(l.Cut, func(cut measure.Length) bool { return cut < 0 })
+	for _, side := range off {
 		notes = append(notes, explain.Note{
 			Level: explain.Warning, Code: OffBoard, Path: at.Worked + "/cut/" + side.name,
 			Values:  []explain.Term{explain.NewTerm("over", -side.is, "")},
 			Changes: m.widen(string(side.name), g, l, at),
 		})
 	}
-	if off {
+	if len(off) > 0 {
 		return notes
 	}
 	for _, side := range m.sides(l.Visible, func(visible measure.Length) bool { return visible <= 0 }) {

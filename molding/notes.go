@@ -169,7 +169,8 @@ func (f Frame) deeper(wanted measure.Length, at Places) []explain.Change {
 }
 
 // DepthNotes says whether the package fits the rabbet's depth with room for
-// the points, or for the spring clips of a metal section. Worked is where the depth stands in the plan.
+// the points, or for the spring clips of a metal section. Worked is where the depth
+// stands in the plan.
 func (f Frame) DepthNotes(d Depth, points measure.Length, worked explain.Path, at Places) []explain.Note {
 	n := explain.Note{
 		Level: explain.Warning, Path: worked + "/clear",

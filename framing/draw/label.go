@@ -34,13 +34,9 @@ func (s *sheet) given(at explain.Path, l measure.Length) label {
 // at is where the piece stands in a list of pieces.
 func (s *sheet) at(list explain.Path) explain.Path { return list.Index(s.number) }
 
-// aside is a figure that is measured to one side, with the word for that, and
-// to the other where it is negative: no one reads a minus off a tape.
+// aside is a figure that is measured to one side or the other.
 func (s *sheet) aside(at explain.Path, f framing.Figure, word, other string) label {
-	if f.Shown < 0 {
-		f.Exact, f.Shown = -f.Exact, -f.Shown
-		word = other
-	}
+	f, word = f.Aside(word, other)
 	return s.worked(at, f).named(word)
 }
 

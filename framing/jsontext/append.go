@@ -33,12 +33,12 @@ func Append(dst []byte, v any) []byte {
 //   - an [Appender] and an [encoding.TextAppender], by a value.
 //
 // What has a MarshalJSON or a MarshalText has to have our method too: it is not
-// asked for. What else encoding/json writes by a rule of its own is an error and not another text,
-// wherever in the type of v it stands: bytes, which it writes in base64; floats and
-// interfaces; keys of another kind; the option string; a name that it would not
-// take; a name that two fields of a struct have, also an embedded one; an embedded
-// struct that writes itself; and a method by a pointer alone. Then dst is returned
-// as it was.
+// asked for. What else encoding/json writes by a rule of its own is an error and not
+// another text, wherever in the type of v it stands: bytes, which it writes in
+// base64; floats and interfaces; keys of another kind; the option string; a name that
+// it would not take; a name that two fields of a struct have, also an embedded one; an
+// embedded struct that writes itself; and a method by a pointer alone. Then dst is
+// returned as it was.
 //
 // v must not hold itself.
 func AppendValue(dst []byte, v any) ([]byte, error) {

@@ -58,12 +58,9 @@ func nail(m framing.MarkPlan) string {
 	return ", its nail hole " + aside(m.Nail, "", " below the floor")
 }
 
-// aside is a figure that is measured to one side, and to the other where it is
-// negative: no one reads a minus off a tape.
+// aside is a figure that is measured to one side or the other.
 func aside(f framing.Figure, word, other string) string {
-	if f.Shown < 0 {
-		f.Exact, f.Shown, word = -f.Exact, -f.Shown, other
-	}
+	f, word = f.Aside(word, other)
 	return f.Text() + word
 }
 
