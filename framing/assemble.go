@@ -13,8 +13,14 @@ func (w *worker) assemble(x exactPiece, s shownPiece) PiecePlan {
 	if w.stretched() {
 		plan.Canvas = w.assembleCanvas(m)
 	}
-	plan.Frame = assembleFrame(m, x.frame, s.frame)
-	plan.Frame.DustCover = w.assembleDust(m, x, s)
+	if w.form() != polygonal {
+		plan.Frame = assembleFrame(m, x.frame, s.frame)
+		plan.Frame.DustCover = w.assembleDust(m, x, s)
+	}
+	if w.shaped() {
+		w.assembleShape(m, &plan, x, s)
+	}
+	plan.Art = w.derived
 	if w.lined() {
 		plan.Liner = assembleFrame(m, x.inner, s.inner)
 	}

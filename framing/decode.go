@@ -228,6 +228,7 @@ func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 		switch {
 		case ok:
 			d.value(value, into, path)
+		case f.required && excused(n, v.Type(), f.name):
 		case f.required:
 			d.c.Add(explain.Problem{Code: explain.Missing, Path: path})
 			d.prepare(nil, into, path)
@@ -295,6 +296,8 @@ func (d *decoder) prepare(n *node, v reflect.Value, at explain.Path) {
 		*x = NewSpacer(d.shop)
 	case *Stretch:
 		*x = NewStretch(d.shop)
+	case *Outline:
+		*x = NewOutline()
 	case *hang.Hanging:
 		*x = NewHanging(d.units)
 	case *glazing.Pane:

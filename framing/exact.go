@@ -20,6 +20,8 @@ type exactPiece struct {
 	linerDepth   molding.Depth
 	masses       masses
 	hang         hang.Layout
+	// shape is the frame where it is no plain rectangle.
+	shape exactShape
 }
 
 // A layer is one part in a rabbet.
@@ -54,6 +56,9 @@ func (w *worker) exactly() exactPiece {
 	x.frame = x.inner
 	if w.lined() {
 		x.frame = w.Frame.Around(x.inner.Outside)
+	}
+	if w.shaped() {
+		w.exactShape(&x)
 	}
 	x.layers = w.layers(x)
 	w.stack(&x)
@@ -134,7 +139,7 @@ func (w *worker) layers(x exactPiece) []layer {
 // place says where a layer of the package stands, and how large it is cut.
 func (w *worker) place(l *layer, opening measure.Size) {
 	l.in = w.innerPart()
-	l.loose = l.loose && !w.floats() // screws hold what is in a floater
+	l.loose = l.loose && !w.floats() && w.form() != polygonal // screws hold what is in a floater
 	if l.at == "" {
 		l.at = w.at.order.Child(string(l.part))
 	}

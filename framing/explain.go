@@ -29,7 +29,7 @@ func (p Plan) Explain(path explain.Path) (explain.Working, bool) {
 	if err != nil {
 		format = measure.Format{}
 	}
-	w := worker{&p.Order.Pieces[i], p.Order.Shop, format, placesOf(i)}
+	w := newWorker(&p.Order.Pieces[i], p.Order.Shop, format, placesOf(i))
 	return w.explain(figure, segments[2:])
 }
 
@@ -73,6 +73,8 @@ func (e *explainer) figure(segments []string) (explain.Working, explain.Expr, bo
 		}
 	case "frame":
 		return e.frame(FrameLayer, rest)
+	case "shape":
+		return e.shape(rest)
 	case "float":
 		return e.float(rest)
 	case "layers":
@@ -129,6 +131,11 @@ func (e *explainer) frame(part LayerPart, rest []string) (explain.Working, expla
 	case len(rest) == 2 && rest[0] == "dust_cover" && part == FrameLayer:
 		return e.dust(h, rest[1])
 	}
+	if part == FrameLayer && e.shaped() {
+		if w, shown, ok, own := e.shapedFrame(h, rest); own {
+			return w, shown, ok
+		}
+	}
 	working, ok := h.Explain(h.exact, pathOf(rest), h.at)
 	if !ok {
 		return working, explain.Expr{}, false
@@ -184,7 +191,7 @@ func (e *explainer) dust(h held, name string) (explain.Working, explain.Expr, bo
 
 // art is the art where it is largest.
 func (e *explainer) art(name string) explain.Expr {
-	at, least := e.at.order+"/art", e.artLeast(name)
+	at, least := e.artAt, e.artLeast(name)
 	if varies := e.Art.Varies.Along(name); varies != 0 {
 		return explain.Sum(least, explain.T("varies", varies, at+pathOf([]string{"varies", name})))
 	}
@@ -193,7 +200,7 @@ func (e *explainer) art(name string) explain.Expr {
 
 // artLeast is the art where it is smallest.
 func (e *explainer) artLeast(name string) explain.Expr {
-	return explain.T("art", e.Art.Least().Along(name), (e.at.order + "/art").Child(name))
+	return explain.T("art", e.Art.Least().Along(name), e.artAt.Child(name))
 }
 
 // depth explains a figure of how things lie in the depth of the liner's or the
@@ -288,7 +295,7 @@ func (e *explainer) layer(rest []string) (explain.Working, explain.Expr, bool) {
 func (e *explainer) artBite(h held, opening measure.Size, name string) explain.Expr {
 	return explain.Minus(h.lip(), explain.Minus(
 		explain.T("opening", opening.Along(name), h.at.Worked+pathOf([]string{"opening", name})),
-		explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name))))
+		explain.T("art", e.Art.Least().Along(name), e.artAt.Child(name))))
 }
 
 // looseLayer finds the layer that stands at an index of the plan's layers.

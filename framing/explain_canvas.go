@@ -55,7 +55,7 @@ func (e *explainer) float(rest []string) (explain.Working, explain.Expr, bool) {
 	case "least":
 	case "most":
 		key = explain.Key("gap.most")
-		art = explain.T("art", e.Art.Least().Along(name), (e.at.order + "/art").Child(name))
+		art = explain.T("art", e.Art.Least().Along(name), e.artAt.Child(name))
 	default:
 		return explain.Working{}, explain.Expr{}, false
 	}

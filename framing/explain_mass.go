@@ -35,7 +35,9 @@ func (b body) formula(heaviest bool) explain.Expr {
 			thick = explain.Sum(thick, explain.T("tolerance", t, ""))
 		}
 		mass := explain.Mass3(x.long.expr(), x.wide.expr(), thick, explain.T("density", density, ""))
-		if x.times != 1 {
+		if x.over != 0 {
+			mass = explain.Quot(mass, explain.N(x.times), explain.N(x.over))
+		} else if x.times != 1 {
 			mass = explain.Times(explain.N(x.times), mass)
 		}
 		if x.less {

@@ -16,6 +16,9 @@ func (w *worker) hanging(x exactPiece) hang.Given {
 	if w.Frame.Kind == molding.Floater {
 		g.Ledge = w.Frame.Ledge
 	}
+	if w.shaped() {
+		g.Outside, g.Face = x.frame.Outside, w.hangFace()
+	}
 	return g
 }
 

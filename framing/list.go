@@ -56,8 +56,7 @@ func (l *lister) piece(p *PiecePlan) {
 	if !p.Liner.IsZero() {
 		l.frame("/liner")
 	}
-	l.frame("/frame")
-	l.sizes("/frame/dust_cover")
+	l.frames(p)
 	if (p.Float != FloatPlan{}) {
 		l.sizes("/float/least", "/float/most")
 	}
@@ -105,6 +104,22 @@ func (l *lister) frame(at explain.Path) {
 	l.add(at+"/horizontal", "long_point", "short_point", "saw", "edge")
 	l.add(at+"/vertical", "long_point", "short_point", "saw", "edge")
 	l.add(at, "footage")
+}
+
+// frames lists the figures of the frame, whatever its shape.
+func (l *lister) frames(p *PiecePlan) {
+	switch {
+	case p.Shape.IsZero():
+		l.frame("/frame")
+	case !p.Frame.IsZero():
+		l.sizes("/frame/package", "/frame/opening", "/frame/sight", "/frame/outside")
+	}
+	if !p.Frame.IsZero() {
+		l.sizes("/frame/dust_cover")
+	}
+	if !p.Shape.IsZero() {
+		l.shape(&p.Shape)
+	}
 }
 
 func (l *lister) depth(at explain.Path, d DepthPlan) {

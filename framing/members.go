@@ -2,6 +2,7 @@ package framing
 
 import (
 	"reflect"
+	"strconv"
 	"strings"
 	"sync"
 )
@@ -25,7 +26,7 @@ type typeIn struct {
 // fieldsOf lists the members that a struct has in a version of the order, those
 // of embedded structs in their place. A version that is not known has all.
 func fieldsOf(t reflect.Type, version int) []field {
-	if version != 1 {
+	if version < 1 || version > OrderVersion {
 		version = OrderVersion
 	}
 	key := typeIn{t, version}
@@ -43,7 +44,7 @@ func findFields(t reflect.Type, version int) []field {
 		if !f.IsExported() || f.Anonymous || name == "" {
 			continue
 		}
-		if version == 1 && f.Tag.Get("since") == "2" {
+		if since, _ := strconv.Atoi(f.Tag.Get("since")); since > version {
 			continue
 		}
 		fields = append(fields, field{

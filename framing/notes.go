@@ -32,7 +32,14 @@ const (
 
 // notes gathers what the rooms and the whole have to say, in the order of rank.
 func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
-	notes := w.frameNotes(x)
+	var notes []explain.Note
+	if w.form() != polygonal {
+		notes = w.frameNotes(x)
+	}
+	if w.shaped() {
+		notes = w.appendShape(notes, x)
+	}
+	notes = w.appendSkew(notes)
 	if !w.Mat.IsZero() {
 		notes = append(notes, w.Mat.Notes(w.given(w.shop), x.mat, w.matPlaces())...)
 	}
@@ -126,7 +133,7 @@ func (w *worker) holderPlaces(l layer) molding.Places {
 
 func (w *worker) matPlaces() mat.Places {
 	at := mat.Places{
-		Art: w.at.order + "/art", Mat: w.at.order + "/mat",
+		Art: w.artAt, Mat: w.at.order + "/mat",
 		Frame: w.innerPlaces().Frame, Worked: w.at.worked + "/mat",
 	}
 	if w.floats() {

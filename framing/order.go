@@ -9,7 +9,7 @@ import (
 
 // OrderVersion is the version of the orders that this package writes. It reads
 // this one and every earlier one.
-const OrderVersion = 2
+const OrderVersion = 3
 
 // Limits on an order, so that a hostile one costs bounded time and memory.
 const (

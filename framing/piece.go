@@ -44,6 +44,7 @@ type Art struct {
 	// Kind says what it is.
 	Kind ArtKind `json:"kind"`
 	// Width and Height are measured where the art is smallest.
+	// Art with an outline or measured sides has none: they follow from those.
 	Width  measure.Length `json:"width" order:"required"`
 	Height measure.Length `json:"height" order:"required"`
 	// Varies is how much more it measures where it is largest: art that is not
@@ -57,6 +58,12 @@ type Art struct {
 	// Stretch says how a canvas is stretched on its bars; none where it is
 	// stretched already.
 	Stretch Stretch `json:"stretch,omitzero" since:"2"`
+	// Outline is the outline of art that is no rectangle.
+	Outline Outline `json:"outline,omitzero" since:"3"`
+	// Sides are the edges and diagonals of art that is out of square, as measured.
+	// The largest clean rectangle within them, and the box around them, are then the
+	// sizes where the art is smallest and largest.
+	Sides molding.OutOfSquare `json:"sides,omitzero" since:"3"`
 }
 
 // Stretch says how a canvas is stretched. The zero Stretch is none.
@@ -100,8 +107,11 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	c.Number(at+"/quantity", int64(p.Quantity), 1, MaxQuantity)
 	p.Art.check(c, at+"/art")
 	p.Frame.Check(c, at+"/frame")
+	p.checkShape(c, at)
 	if !p.Mat.IsZero() {
-		p.Mat.Check(c, at+"/mat", p.given(Shop{}), at+"/art")
+		w := worker{Piece: p, artAt: at + "/art"}
+		w.derive()
+		w.Mat.Check(c, at+"/mat", w.given(Shop{}), at+"/art")
 	}
 	if !p.Glazing.IsZero() {
 		p.Glazing.Check(c, at+"/glazing")
@@ -125,8 +135,11 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 
 func (a Art) check(c *explain.Checker, at explain.Path) {
 	c.Choice(at+"/kind", string(a.Kind), a.Kind.Choices())
-	c.Positive(at+"/width", a.Width)
-	c.Positive(at+"/height", a.Height)
+	if a.sized() {
+		c.Positive(at+"/width", a.Width)
+		c.Positive(at+"/height", a.Height)
+	}
+	a.checkShape(c, at)
 	c.NotNegative(at+"/varies/width", a.Varies.Width)
 	c.NotNegative(at+"/varies/height", a.Varies.Height)
 	c.NotNegative(at+"/thickness", a.Thickness)

@@ -9,7 +9,7 @@ import (
 )
 
 // PlanVersion is the version of the plans that this package writes.
-const PlanVersion = 2
+const PlanVersion = 3
 
 // A Plan is an order worked out, to be read, printed and asked. It is not read
 // back from its JSON text: keep the order, and work it again. Its paths, in notes and workings, are JSON
@@ -43,8 +43,15 @@ type PiecePlan struct {
 	// Liner is the frame around the package within the frame; the zero value is
 	// none.
 	Liner FramePlan `json:"liner,omitzero"`
-	// Frame is the frame to cut.
+	// Frame is the frame to cut. Of a frame that is no plain rectangle it holds the
+	// sizes, those of a regular one across flats, and Shape the rails.
 	Frame FramePlan `json:"frame,omitzero"`
+	// Art is what follows from an outline or from measured sides; the zero value is
+	// art that has its width and height.
+	Art ArtPlan `json:"art,omitzero"`
+	// Shape is how the rails are cut of a frame that is no plain rectangle; the zero
+	// value is none.
+	Shape ShapePlan `json:"shape,omitzero"`
 	// Float is how the art stands in a floater; the zero value is none.
 	Float FloatPlan `json:"float,omitzero"`
 	// Layers are what lies in the rabbets, from the front: first what lies in the
@@ -132,9 +139,10 @@ type FramePlan struct {
 	Sight   SizeFigure `json:"sight"`
 	Outside SizeFigure `json:"outside"`
 	// Horizontal is the top and the bottom rail, Vertical the two sides.
-	Horizontal RailPlan `json:"horizontal"`
-	Vertical   RailPlan `json:"vertical"`
-	Footage    Figure   `json:"footage"`
+	// A frame that is no plain rectangle has neither, nor a footage: see [ShapePlan].
+	Horizontal RailPlan `json:"horizontal,omitzero"`
+	Vertical   RailPlan `json:"vertical,omitzero"`
+	Footage    Figure   `json:"footage,omitzero"`
 	// DustCover is the paper over the back, smaller than the outside by the
 	// shop's margin; only the outermost frame has one.
 	DustCover SizeFigure `json:"dust_cover,omitzero"`

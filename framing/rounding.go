@@ -133,7 +133,7 @@ func (e *explainer) showMatFigure(rest []string, w explain.Working) explain.Expr
 		return e.shownAbove(0, name)
 	case "covered":
 		return explain.Half(explain.Minus(
-			explain.T("art", e.Art.Least().Along(name), (e.at.order+"/art").Child(name)), e.shownLowest(name)))
+			explain.T("art", e.Art.Least().Along(name), e.artAt.Child(name)), e.shownLowest(name)))
 	case "blank":
 		if e.boardGiven() {
 			return itself(w)

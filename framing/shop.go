@@ -42,8 +42,33 @@ type Shop struct {
 	Bar measure.Length `json:"bar" since:"2"`
 	// Dust is how far inside the outside edge the dust cover ends, each side.
 	Dust measure.Length `json:"dust" since:"2"`
+	// Saw is what the shop's saw reaches, and how exact it is.
+	Saw Saw `json:"saw" since:"3"`
 	// Thickness holds the usual thickness of each material.
 	Thickness Thickness `json:"thickness"`
+}
+
+// A Saw is a shop's miter saw.
+type Saw struct {
+	// Miter is how far it swings from square, Tilt how far its blade tilts from
+	// upright, either way; 0 where that is not known.
+	Miter measure.Angle `json:"miter"`
+	Tilt  measure.Angle `json:"tilt"`
+	// Off is the error of each cut as a test frame shows it: above nothing, cuts come
+	// out too far from square.
+	Off measure.Angle `json:"off"`
+	// Seen is the widest gap in a joint that one does not see.
+	Seen measure.Length `json:"seen"`
+}
+
+// MostOff is how far the cuts of a saw may be off, either way, to be worked out.
+const MostOff = 5 * measure.Degree
+
+func (s Saw) check(c *explain.Checker, at explain.Path) {
+	c.Angle(at+"/miter", s.Miter, 0, measure.RightAngle)
+	c.Angle(at+"/tilt", s.Tilt, 0, measure.RightAngle)
+	c.Angle(at+"/off", s.Off, -MostOff, MostOff)
+	c.NotNegative(at+"/seen", s.Seen)
 }
 
 // Thickness holds the usual thickness of each material. A sheet of another
@@ -72,6 +97,7 @@ func DefaultShop(u Units) Shop {
 		return Shop{
 			Allowance: 3 * mm, Overlap: 3 * mm, Border: 65 * mm, Points: 3 * mm, Bite: 3 * mm, Extra: 15 * mm,
 			Reveal: 6 * mm, Trim: 3 * mm, Spacer: 6 * mm, Gap: 6 * mm, Turn: 40 * mm, Bar: 38 * mm, Dust: 3 * mm,
+			Saw: Saw{Seen: mm / 10},
 			Thickness: Thickness{
 				Board: 14 * mm / 10, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
 				FoamBoard: 5 * mm, Corrugated: 4 * mm, Plywood: 6 * mm, Hardboard: 3 * mm, Metal: 3 * mm,
@@ -82,6 +108,7 @@ func DefaultShop(u Units) Shop {
 	return Shop{
 		Allowance: eighth, Overlap: eighth, Border: 20 * eighth, Points: eighth, Bite: eighth, Extra: 4 * eighth,
 		Reveal: 2 * eighth, Trim: eighth, Spacer: 2 * eighth, Gap: 2 * eighth, Turn: 12 * eighth, Bar: 12 * eighth, Dust: eighth,
+		Saw: Saw{Seen: measure.Inch / 250},
 		Thickness: Thickness{
 			Board: 55 * measure.Inch / 1000, Glass: 2 * mm, Acrylic: 3 * mm, Polycarbonate: 3 * mm,
 			FoamBoard: 3 * eighth / 2, Corrugated: 5 * eighth / 4, Plywood: 2 * eighth, Hardboard: eighth, Metal: eighth,
@@ -133,6 +160,7 @@ func (s Shop) check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/turn", s.Turn)
 	c.NotNegative(at+"/bar", s.Bar)
 	c.NotNegative(at+"/dust", s.Dust)
+	s.Saw.check(c, at+"/saw")
 	t := s.Thickness
 	c.NotNegative(at+"/thickness/board", t.Board)
 	c.NotNegative(at+"/thickness/glass", t.Glass)

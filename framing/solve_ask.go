@@ -255,7 +255,7 @@ func (a *asked) work(x int64) (figure, wanted int64, ok bool) {
 		return 0, 0, false
 	}
 	format, _ := a.order.Show.Format() // checked just now
-	w := worker{&a.order.Pieces[0], a.order.Shop, format, placesOf(0)}
+	w := newWorker(&a.order.Pieces[0], a.order.Shop, format, placesOf(0))
 	exact := w.exactly()
 	// The notes are left out: they cost the most, and are no figures.
 	plan := Plan{Pieces: []PiecePlan{w.assemble(exact, w.show(exact, format))}}

@@ -2,6 +2,7 @@ package framing_test
 
 import (
 	"bytes"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -196,7 +197,7 @@ func TestSolveOtherPieces(t *testing.T) {
 	if got := s.Order.Pieces[1].Mat.Borders.Sides; got.Left != in(t, "2 3/8") || got.Right != got.Left || got.Top != in(t, "2 1/2") {
 		t.Errorf("borders %v", got)
 	}
-	if s.Order.Pieces[0] != order.Pieces[0] || order.Pieces[1].Mat.Borders.Left != in(t, "2 1/2") {
+	if !reflect.DeepEqual(s.Order.Pieces[0], order.Pieces[0]) || order.Pieces[1].Mat.Borders.Left != in(t, "2 1/2") {
 		t.Error("another piece is changed, or the order that was given")
 	}
 }

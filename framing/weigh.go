@@ -41,6 +41,7 @@ type body struct {
 // from the others.
 type box struct {
 	times         int
+	over          int // the times are of so many parts of it; 0 is whole ones
 	long, wide    dim
 	thick         dim
 	less, flexing bool // flexing: the thickness is the one that can be more
@@ -80,7 +81,11 @@ func (w *worker) weigh(x exactPiece) masses {
 		}
 		m.add(l.part, w.bodyOf(x, l, i))
 	}
-	m.add(FrameLayer, w.railBody(x.frame, w.Frame, w.framePlaces()))
+	frame := w.railBody(x.frame, w.Frame, w.framePlaces())
+	if w.shaped() {
+		frame = w.shapedRails(x)
+	}
+	m.add(FrameLayer, frame)
 	return m
 }
 
@@ -103,14 +108,23 @@ func (b body) weigh() (mass, heaviest measure.Mass) {
 		return b.given, b.given
 	}
 	for _, x := range b.boxes {
-		n := measure.Mass(x.times)
-		if x.less {
-			n = -n
-		}
-		mass += n * material.BoxMass(x.long.value, x.wide.value, x.thick.value, b.material.Nominal)
-		heaviest += n * material.BoxMass(x.long.value, x.wide.value, x.thick.value+b.more(x), b.material.Heaviest)
+		mass += x.of(material.BoxMass(x.long.value, x.wide.value, x.thick.value, b.material.Nominal))
+		heaviest += x.of(material.BoxMass(x.long.value, x.wide.value, x.thick.value+b.more(x), b.material.Heaviest))
 	}
 	return mass, heaviest
+}
+
+// of is what so many times a box of this mass weigh.
+func (x box) of(mass measure.Mass) measure.Mass {
+	n := measure.Mass(x.times)
+	if x.less {
+		n = -n
+	}
+	if x.over == 0 {
+		return n * mass
+	}
+	part, _ := measure.Length(mass).Scale(int64(n), int64(x.over))
+	return measure.Mass(part)
 }
 
 // more is how much thicker a box can be.
@@ -124,6 +138,9 @@ func (b body) more(x box) measure.Length {
 // bodyOf is the body of a layer; number counts the boards under the top mat.
 func (w *worker) bodyOf(x exactPiece, l layer, number int) body {
 	thick := dim{value: l.thickness, key: "thickness", root: l.thicknessAt}
+	if w.form() != rectangular {
+		return w.shapedBody(x, l, thick)
+	}
 	switch l.part {
 	case GlazingLayer:
 		b := sheetBody(w.layerSize(x, l), thick, string(w.Glazing.Material))

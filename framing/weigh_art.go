@@ -10,7 +10,7 @@ func (w *worker) artBody(thick dim) body {
 	if w.Art.Mass != 0 {
 		return body{given: w.Art.Mass, givenAt: w.at.order + "/art/mass"}
 	}
-	size := sizeDims(w.Art.Least(), "art", w.at.order, "/art")
+	size := sizeDims(w.Art.Least(), "art", w.artAt, "")
 	switch w.Art.Kind {
 	case Mirror:
 		b := sheetBody(size, thick, material.Glass)

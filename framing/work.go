@@ -5,6 +5,7 @@ import (
 
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 // Work works an order out. The error is [explain.Problems] and holds all that
@@ -48,7 +49,7 @@ func (r Reading) Work() (Plan, error) {
 		if general || len(problems) > 0 && len(problems.Under(explain.Path("/pieces").Index(i))) > 0 {
 			continue
 		}
-		w := worker{p, o.Shop, format, placesOf(i)}
+		w := newWorker(p, o.Shop, format, placesOf(i))
 		plan.Pieces[i] = w.piece()
 	}
 	return plan, problems.Err()
@@ -109,6 +110,18 @@ type worker struct {
 	shop   Shop
 	format measure.Format
 	at     places
+	// artAt is where the art's size stands: in the order, or in the plan where it is
+	// derived from an outline or from measured sides.
+	artAt   explain.Path
+	derived ArtPlan
+	panel   molding.RegularPanel // of a regular outline
+}
+
+// newWorker returns the worker of a piece that stands at a place.
+func newWorker(p *Piece, s Shop, f measure.Format, at places) worker {
+	w := worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
+	w.derive()
+	return w
 }
 
 // piece works everything out: exact first, then the shown set, then what to

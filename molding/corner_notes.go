@@ -28,7 +28,7 @@ func (e RailEnd) ReachNotes(reach measure.Angle, worked explain.Path) []explain.
 	n := explain.Note{
 		Level: explain.Warning, Code: PastReach, Path: worked + "/saw",
 		Values: []explain.Term{
-			explain.NewTerm("saw", shownAngle(saw), worked+"/saw"),
+			explain.NewTerm("saw", shownAngle(saw), ""),
 			explain.NewTerm("reach_miter", shownAngle(reach), ""),
 			explain.NewTerm("jig", shownAngle(measure.RightAngle-saw), ""),
 			explain.NewTerm("fence_wedge", wedge, ""),

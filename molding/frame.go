@@ -36,10 +36,20 @@ type Frame struct {
 	Made Made `json:"made" since:"2"`
 	// Wood is what the molding is made of.
 	Wood Wood `json:"wood" since:"2"`
+	// Faces are the widths of the rails where they differ, in the order of the
+	// panel's sides: bottom, right, top and left of a rectangle. A side with a face
+	// of 0 has no rail. None: every rail is as wide as Face.
+	Faces []measure.Length `json:"faces,omitzero" since:"3"`
+	// Slope is how the sides stand where they slope, as those of a canted box do; the
+	// zero Slope is a frame that lies flat.
+	Slope Slope `json:"slope,omitzero" since:"3"`
 }
 
 // IsZero reports whether there is no frame.
-func (f Frame) IsZero() bool { return f == Frame{} }
+func (f Frame) IsZero() bool {
+	return f.Kind == "" && f.Molding == "" && f.Face == 0 && f.Lip == 0 && f.Rabbet == 0 && f.Allowance == 0 &&
+		f.Gap == 0 && f.Ledge == 0 && f.Height == 0 && f.Made == "" && f.Wood == "" && f.Faces == nil && f.Slope.IsZero()
+}
 
 // A Kind is a kind of frame.
 type Kind string
@@ -105,6 +115,7 @@ func (f Frame) Check(c *explain.Checker, at explain.Path) {
 	c.NotNegative(at+"/height", f.Height)
 	c.Choice(at+"/made", string(f.Made), f.Made.Choices())
 	c.Choice(at+"/wood", string(f.Wood), f.Wood.Choices())
+	f.checkSides(c, at)
 	if f.Kind == Floater && c.Clean(at+"/lip") && f.Lip != 0 {
 		c.Add(explain.Problem{Code: explain.OutOfRange, Path: at + "/lip", Given: c.Write(f.Lip), Accepted: c.Write(0) + ": a floater covers nothing"})
 	}

@@ -10,9 +10,9 @@ import (
 // box, and 38 degrees of the one are 52 of the other; so a Pitch says from which.
 type Pitch struct {
 	// Angle is the slope, from 0 to 90 degrees.
-	Angle measure.Angle `json:"angle"`
+	Angle measure.Angle `json:"angle" order:"required"`
 	// From says what has a slope of nothing.
-	From PitchFrom `json:"from"`
+	From PitchFrom `json:"from" order:"required"`
 }
 
 // PitchFrom says from where a pitch is counted.

@@ -11,6 +11,9 @@ const MaxAround = 1000
 // Stand is how a regular polygon hangs.
 type Stand string
 
+// Choices lists how a regular polygon can hang, for readers and forms.
+func (Stand) Choices() []string { return []string{string(OnSide), string(OnPoint), string(Sideways)} }
+
 // How a regular polygon hangs: in line with an axis, so that it looks the same from
 // left and right, or as high to either side. An odd one with a corner at the bottom
 // is one with a side there turned upside down. With an even number of sides, no way

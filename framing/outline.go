@@ -1,0 +1,221 @@
+package framing
+
+import (
+	"errors"
+	"reflect"
+
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/framing/plane"
+	"github.com/fairmiter/fairmiter/molding"
+)
+
+// An Outline is the outline of art, a mirror or a panel with straight edges that is
+// no rectangle. By says which of the other fields count; the zero Outline is none.
+type Outline struct {
+	// By says how the outline is given.
+	By OutlineBy `json:"by" order:"required"`
+	// Sides is how many equal sides there are.
+	Sides int `json:"sides"`
+	// Across says where Size is measured.
+	Across plane.Across `json:"across"`
+	// Size is the size of a regular outline.
+	Size measure.Length `json:"size"`
+	// Stand is how a regular outline hangs.
+	Stand plane.Stand `json:"stand"`
+	// Edges are the lengths of the sides, seen from the front from the bottom one on
+	// to the left.
+	Edges []measure.Length `json:"edges,omitzero"`
+	// Diagonals are measured between corners: corner 0 is where the first edge begins.
+	Diagonals []plane.Diagonal `json:"diagonals,omitzero"`
+	// Angles are those of the corners on the inside, from the end of the first edge on:
+	// one less than there are edges. The last edge is then the one that is not given.
+	Angles []measure.Angle `json:"angles,omitzero"`
+	// Within is how far measures may disagree that say one thing twice.
+	Within measure.Length `json:"within"`
+}
+
+// IsZero reports whether there is no outline.
+func (o Outline) IsZero() bool {
+	return o.By == "" && o.Sides == 0 && o.Across == "" && o.Size == 0 && o.Stand == "" &&
+		o.Edges == nil && o.Diagonals == nil && o.Angles == nil && o.Within == 0
+}
+
+// An OutlineBy says how an outline is given.
+type OutlineBy string
+
+// How an outline is given.
+const (
+	ByRegular OutlineBy = "regular" // equal sides and corners: sides, across, size, stand
+	ByAround  OutlineBy = "around"  // the smallest regular one that shows all of the art: sides, stand
+	ByEdges   OutlineBy = "edges"   // edges, and the diagonals that hold them
+	ByAngles  OutlineBy = "angles"  // all edges but the last, and the angles between them
+)
+
+// Choices lists how an outline can be given, for readers and forms.
+func (OutlineBy) Choices() []string {
+	return []string{string(ByRegular), string(ByAround), string(ByEdges), string(ByAngles)}
+}
+
+// NewOutline returns an outline with every default written out: eight sides that are
+// measured across flats, a side at the bottom, and measures that agree within 1/16
+// in.
+func NewOutline() Outline {
+	return Outline{Sides: 8, Across: plane.Flats, Stand: plane.OnSide, Within: measure.Inch / 16}
+}
+
+// NotTogether is the code of fields that cannot be had together.
+const NotTogether explain.Code = "shape.not_together"
+
+// sized reports whether the art has a width and a height of its own.
+func (a Art) sized() bool {
+	return a.Outline.IsZero() && (a.Sides == molding.OutOfSquare{}) || a.Outline.By == ByAround
+}
+
+// regular reports whether the outline has equal sides and corners.
+func (o Outline) regular() bool { return o.By == ByRegular || o.By == ByAround }
+
+// excused reports whether a required field need not stand in an object: art with an
+// outline or measured sides has no size of its own.
+func excused(n *node, t reflect.Type, name string) bool {
+	if t != reflect.TypeFor[Art]() || name != "width" && name != "height" {
+		return false
+	}
+	if outline := n.member("outline"); outline != nil {
+		return outline.word("by", "") != string(ByAround)
+	}
+	return n.member("sides") != nil
+}
+
+// checkShape adds what is wrong with an outline or with measured sides.
+func (a Art) checkShape(c *explain.Checker, at explain.Path) {
+	square := a.Sides == molding.OutOfSquare{}
+	switch {
+	case !a.Outline.IsZero() && !square:
+		c.Add(explain.Problem{Code: NotTogether, Path: at + "/sides", Given: "outline, sides", Accepted: "one of them"})
+	case !a.Outline.IsZero():
+		a.Outline.check(c, at+"/outline", a.Least())
+	case !square:
+		a.checkSides(c, at+"/sides")
+	default:
+		return
+	}
+	if a.Varies != (measure.Size{}) {
+		c.Add(explain.Problem{Code: NotTogether, Path: at + "/varies", Given: "varies", Accepted: "none beside an outline or sides"})
+	}
+	if !a.Stretch.IsZero() {
+		c.Add(explain.Problem{Code: NotTogether, Path: at + "/stretch", Given: "stretch", Accepted: "none beside an outline or sides"})
+	}
+	for _, name := range [...]string{"width", "height"} {
+		if l := a.Least().Along(name); !a.sized() && l != 0 {
+			c.Add(explain.Problem{Code: NotTogether, Path: at.Child(name), Given: c.Write(l), Accepted: c.Write(0) + ": it follows from the outline"})
+		}
+	}
+}
+
+func (a Art) checkSides(c *explain.Checker, at explain.Path) {
+	a.Sides.Check(c, at)
+	if !c.Clean(at+"/bottom", at+"/right", at+"/top", at+"/left", at+"/rising", at+"/falling") {
+		return
+	}
+	outline, err := a.Sides.Outline(sidesWithin)
+	if err == nil {
+		_, err = molding.CleanWithin(outline)
+	}
+	addFault(c, err, at)
+}
+
+// sidesWithin is how far a second diagonal may differ from what four edges and the
+// first one say: what one reads off a tape over a picture.
+const sidesWithin = measure.Inch / 16
+
+// addFault adds what the plane says of an outline.
+func addFault(c *explain.Checker, err error, at explain.Path) {
+	var fault *plane.Error
+	if errors.As(err, &fault) {
+		c.Add(fault.Problem(at))
+	}
+}
+
+// check adds what is wrong with the outline; shown is the art that one around it
+// shows.
+func (o Outline) check(c *explain.Checker, at explain.Path, shown measure.Size) {
+	c.Choice(at+"/by", string(o.By), o.By.Choices())
+	c.Choice(at+"/across", string(o.Across), o.Across.Choices())
+	c.Choice(at+"/stand", string(o.Stand), o.Stand.Choices())
+	c.NotNegative(at+"/within", o.Within)
+	if o.regular() {
+		c.Number(at+"/sides", int64(o.Sides), 3, molding.MostCorners)
+		if o.By == ByRegular {
+			c.Positive(at+"/size", o.Size)
+		}
+	} else if n := len(o.Edges); n > molding.MostCorners {
+		c.Add(explain.Problem{Code: explain.TooMany, Path: at + "/edges", Given: explain.Of(n).String(), Accepted: "3 to " + explain.Of(molding.MostCorners).String()})
+		return
+	}
+	for i, l := range o.Edges {
+		c.Positive((at + "/edges").Index(i), l)
+	}
+	for i, d := range o.Diagonals {
+		c.Positive((at+"/diagonals").Index(i)+"/length", d.Length)
+	}
+	for i, a := range o.Angles {
+		c.Angle((at + "/angles").Index(i), a, 1, measure.Turn-1)
+	}
+	if !c.Clean(at) || o.By == ByAround && (shown.Width <= 0 || shown.Height <= 0) {
+		return
+	}
+	_, err := o.panel(shown)
+	addFault(c, err, at)
+}
+
+// panel returns the outline in the plane. What stands at the bottom is level.
+func (o Outline) panel(shown measure.Size) (plane.Polygon, error) {
+	switch o.By {
+	case ByRegular, ByAround:
+		p, err := o.regularPanel(shown, molding.Frame{})
+		if err != nil {
+			return plane.Polygon{}, err
+		}
+		return regularOutline(p, o.Stand)
+	case ByEdges:
+		return plane.Measured(o.Edges, o.Diagonals, o.Within)
+	}
+	return plane.Closing(o.Edges, o.Angles)
+}
+
+// regularPanel is a regular outline's count and size: for one around art, the panel
+// whose frame f shows all of it.
+func (o Outline) regularPanel(shown measure.Size, f molding.Frame) (molding.RegularPanel, error) {
+	if o.By == ByRegular {
+		return molding.RegularPanel{Sides: o.Sides, Across: o.Across, Size: o.Size}, nil
+	}
+	ways, err := f.RegularShowing(o.Sides, shown)
+	if err != nil {
+		return molding.RegularPanel{}, err
+	}
+	way := ways[0]
+	for _, w := range ways {
+		if w.Stand == o.Stand {
+			way = w
+		}
+	}
+	return molding.RegularPanel{Sides: o.Sides, Across: plane.Flats, Size: way.Panel}, nil
+}
+
+// regularOutline is a regular outline as it hangs.
+func regularOutline(p molding.RegularPanel, stand plane.Stand) (plane.Polygon, error) {
+	outline, err := plane.Regular(p.Sides, p.Across, p.Size)
+	if err != nil {
+		return outline, err
+	}
+	switch {
+	case stand == plane.OnPoint && p.Sides%2 == 0:
+		return outline.Turned(plane.HalfTurn(p.Sides))
+	case stand == plane.OnPoint:
+		return outline.Turned(measure.Turn / 2)
+	case stand == plane.Sideways:
+		return outline.Turned(-measure.RightAngle)
+	}
+	return outline, nil
+}
