@@ -223,7 +223,7 @@ func (w *worker) shape(pkg measure.Size) (exactShape, error) {
 	if w.form() == regular {
 		x.regular = w.seen().AroundRegular(w.panel)
 		x.polygon.Panel = x.panel
-		if w.Frame.Slope.IsZero() && w.shop.Saw.Off != 0 {
+		if most := molding.MostOff(n); w.Frame.Slope.IsZero() && w.shop.Saw.Off <= most && w.shop.Saw.Off >= -most {
 			x.ring = molding.Ring{Sides: n, Long: x.regular.LongPoint, Face: w.Frame.Face, Off: w.shop.Saw.Off}
 		}
 	} else if x.polygon, err = x.frame.Around(x.panel); err != nil {

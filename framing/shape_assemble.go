@@ -75,6 +75,11 @@ func (w *worker) assembleShape(m figures, piece *PiecePlan, x exactPiece, s show
 			shown += r.Long.Shown
 		}
 		p.Footage = m.length(shape.polygon.Footage, shown)
+		if w.shop.Saw.Off != 0 {
+			if p.Chain = w.chain(shape, w.shop.Saw.Off, exactly); p.Chain != nil {
+				p.End = assembleChain(p.Chain, figure)
+			}
+		}
 	}
 	for k := range shape.slope {
 		p.Slope = append(p.Slope, assembleSlope(&shape.slope[k], figure))
@@ -147,6 +152,9 @@ func (l *lister) shape(s *ShapePlan) {
 	}
 	if s.Footage != (Figure{}) {
 		l.add("/shape", "footage")
+	}
+	if s.Chain != nil {
+		l.add("/shape/end", "along", "across", "miss", "turned", "over", "open", "slide")
 	}
 	if s.Ring.Sides > 0 {
 		l.add("/shape/last", "turn", "joint", "miss", "wedge")

@@ -54,6 +54,8 @@ func (e *explainer) shape(rest []string) (w explain.Working, shown explain.Expr,
 		return w, explain.Sum(rails...), ok
 	case "slope":
 		w, ok = e.slope(rest[1:])
+	case "end":
+		w, ok = e.chain(x, e.shop.Saw.Off, exactly).Explain(pathOf(rest[1:]), e.at.worked+"/shape/chain", e.at.worked+"/shape/end")
 	case "last":
 		w, ok = x.ring.Explain(pathOf(rest[1:]), e.at.worked+"/shape/ring", e.at.worked+"/shape/last")
 	}
@@ -67,8 +69,8 @@ func (e *explainer) shape(rest []string) (w explain.Working, shown explain.Expr,
 }
 
 // shownAs is how a length of a shape is shown.
-func (e *explainer) shownAs(name string, exact measure.Length) measure.Length {
-	shown, _ := e.format.Round(exact, e.shapeDirection(name))
+func (w *worker) shownAs(name string, exact measure.Length) measure.Length {
+	shown, _ := w.format.Round(exact, w.shapeDirection(name))
 	return shown
 }
 

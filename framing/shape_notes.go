@@ -29,7 +29,7 @@ func (w *worker) appendShape(notes []explain.Note, x exactPiece) []explain.Note 
 			own = append(own, shape.ring.Notes(saw.Seen, orderRoot+"/shop/saw", w.at.worked+"/shape/last")...)
 		}
 	default:
-		own = shape.frame.Notes(shape.polygon, w.polygonPlaces())
+		own = append(shape.frame.Notes(shape.polygon, w.polygonPlaces()), w.chainNotes(shape)...)
 	}
 	notes = appendNew(notes, once(own))
 	if w.form() == polygonal && (!w.Glazing.IsZero() || !w.Mount.IsZero() || !w.Backing.IsZero()) {

@@ -56,6 +56,10 @@ type ShapePlan struct {
 	// others tight.
 	ByWedge measure.Angle `json:"by_wedge,omitzero"`
 	ByMiss  measure.Angle `json:"by_miss,omitzero"`
+	// Chain is the rails of a closed frame whose rails differ, as the shop's saw cuts
+	// them, and End where they end.
+	Chain molding.Chain `json:"chain,omitempty"`
+	End   ChainPlan     `json:"end,omitzero"`
 	// Outlines is where everything lies, seen from the front.
 	Outlines Outlines `json:"outlines,omitzero"`
 }

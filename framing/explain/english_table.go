@@ -323,6 +323,7 @@ var english = [...]Entry{
 	{"shape.hangers", "The frame is no rectangle: what its hangers go into must be looked for. Measured below the topmost point, put each where a rail runs on both sides alike, into solid wood, and try the piece on a level line before it hangs."},
 	{"shape.not_together", "these do not go together"},
 	{"shape.parts", "Glazing, mount and backing of this outline are not worked out: cut them to the outline of the panel, or to a pattern from the finished rabbet, smaller by {allowance} in all; try each before the next."},
+	{"shape.rounded", "With every rail cut to the length that is shown, to {fineness}, the ends at the last joint miss each other by {miss}: cut that rail a little long and shave it to fit, or show lengths more finely."},
 	{"shape.skew", "The art is out of square by {skew}. The largest window that shows none of its edges is {width} x {height} with the art's bottom edge level; with the art turned by {turned} under the mat, so that none of its edges lies level, it is {turned_width} x {turned_height}."},
 	{"share.back", "too long at the back"},
 	{"share.rim", "too long at the rim"},
