@@ -17,18 +17,28 @@ func (w *worker) hanging(x exactPiece) hang.Given {
 		g.Ledge = w.Frame.Ledge
 	}
 	if w.shaped() {
-		g.Outside, g.Face = x.frame.Outside, w.hangFace()
+		g.Face, _ = w.hangFace(&x.shape)
+	}
+	if w.form() == regular {
+		g.Outside = x.shape.bounds
 	}
 	return g
 }
 
-func (w *worker) hangPlaces() hang.Places {
-	return hang.Places{
+func (w *worker) hangPlaces(x exactPiece) hang.Places {
+	at := hang.Places{
 		Hang: w.at.order + "/hang", Worked: w.at.worked + "/hang",
 		Outside: w.at.worked + "/frame/outside",
 		Face:    w.at.order + "/frame/face", Lip: w.at.order + "/frame/lip", Ledge: w.at.order + "/frame/ledge",
 		Mass: w.at.worked + "/mass/total", Heaviest: w.at.worked + "/mass/heaviest",
 	}
+	if w.shaped() {
+		_, at.Face = w.hangFace(&x.shape)
+	}
+	if w.form() == regular {
+		at.Outside = w.at.worked + "/shape/bounds"
+	}
+	return at
 }
 
 // assembleHang puts exact and shown lengths and loads together. What holds is
@@ -97,7 +107,7 @@ func hangDirection(path explain.Path) measure.Direction {
 // hang explains a figure of how the piece hangs.
 func (e *explainer) hang(rest []string) (explain.Working, explain.Expr, bool) {
 	path := pathOf(rest)
-	w, ok := e.Hang.Explain(e.hanging(e.x), path, e.hangPlaces())
+	w, ok := e.Hang.Explain(e.hanging(e.x), path, e.hangPlaces(e.x))
 	if !ok || e.Hang.IsZero() {
 		return explain.Working{}, explain.Expr{}, false
 	}

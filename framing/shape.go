@@ -191,6 +191,9 @@ type exactShape struct {
 	regular molding.Regular
 	slope   []sloped
 	ring    molding.Ring
+	// outlines is where everything lies, bounds the box around it.
+	outlines Outlines
+	bounds   measure.Size
 }
 
 // A sloped is one sloped side, or several that are cut alike.

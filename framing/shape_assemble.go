@@ -44,8 +44,7 @@ func (w *worker) assembleShape(m figures, piece *PiecePlan, x exactPiece, s show
 		shown, _ := m.format.Round(exact, w.shapeDirection(name))
 		return m.length(exact, shown)
 	}
-	p := ShapePlan{Sides: shape.panel.Sides(), Frame: shape.frame, Outlines: w.outlines(shape)}
-	p.Bounds = p.Outlines.bounds()
+	p := ShapePlan{Sides: shape.panel.Sides(), Frame: shape.frame, Outlines: shape.outlines, Bounds: shape.bounds}
 	flat := w.Frame.Slope.IsZero()
 	if w.form() == regular {
 		r := shape.regular

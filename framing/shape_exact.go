@@ -1,6 +1,7 @@
 package framing
 
 import (
+	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/material"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/framing/plane"
@@ -19,6 +20,8 @@ func (w *worker) exactShape(x *exactPiece) {
 		outside := x.shape.regular.Outside
 		x.frame.Outside = measure.Size{Width: outside, Height: outside}
 	}
+	x.shape.outlines = w.outlines(&x.shape)
+	x.shape.bounds = x.shape.outlines.bounds()
 	if !w.lined() {
 		x.inner = x.frame
 	}
@@ -115,12 +118,23 @@ func (w *worker) shapedRails(x exactPiece) body {
 	return b
 }
 
-// hangFace is how wide the narrower of the two rails is that hangers go into.
-func (w *worker) hangFace() measure.Length {
-	if w.form() == rectangular {
-		return min(w.Frame.Seen(1), w.Frame.Seen(3))
+// hangFace is how wide the narrower of the two rails looks that hangers go into, and
+// where that stands.
+func (w *worker) hangFace(x *exactShape) (measure.Length, explain.Path) {
+	i, at := 1, w.at.worked+"/shape"
+	if w.Frame.Seen(3) < w.Frame.Seen(1) {
+		i = 3
 	}
-	return w.Frame.Seen(0)
+	switch {
+	case w.form() == regular && w.Frame.Slope.IsZero():
+		return w.Frame.Face, w.at.order + "/frame/face"
+	case w.form() == regular:
+		return w.Frame.Seen(0), at + "/seen/face"
+	case w.Frame.Slope.IsZero():
+		return w.Frame.FaceOf(i), (at + "/frame/sections").Index(i) + "/face"
+	}
+	k, _ := x.slopeOf(i)
+	return w.Frame.Seen(i), (at + "/slope").Index(k) + "/run"
 }
 
 // outlines is where everything lies; nothing where it cannot be drawn.
