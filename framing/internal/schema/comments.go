@@ -15,7 +15,7 @@ const module = "github.com/fairmiter/fairmiter/"
 // folder.
 func readComments(root string) (map[string]string, error) {
 	comments := make(map[string]string)
-	for _, dir := range []string{"framing", "framing/measure", "mat", "molding", "glazing", "hang"} {
+	for _, dir := range []string{"framing", "framing/measure", "framing/plane", "mat", "molding", "glazing", "hang"} {
 		files, err := filepath.Glob(filepath.Join(root, filepath.FromSlash(dir), "*.go"))
 		if err != nil {
 			return nil, err

@@ -15,6 +15,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/hang"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 func main() {
@@ -85,6 +86,9 @@ var numbers = map[string][2]int64{
 	"quantity": {1, framing.MaxQuantity},
 	"hooks":    {1, 2},
 	"factor":   {1, hang.MaxFactor},
+	"sides":    {0, molding.MostCorners},
+	"from":     {0, molding.MostCorners - 1},
+	"to":       {0, molding.MostCorners - 1},
 }
 
 // of returns the schema of a value of type t that stands in the field name.
@@ -105,7 +109,11 @@ func (s scheme) of(t reflect.Type, name string) object {
 	case reflect.Array:
 		return object{{"type", "array"}, {"maxItems", t.Len()}, {"items", s.of(t.Elem(), name)}}
 	case reflect.Slice:
-		return object{{"type", "array"}, {"minItems", 1}, {"maxItems", framing.MaxPieces}, {"items", s.of(t.Elem(), name)}}
+		most := molding.MostCorners
+		if name == "pieces" {
+			most = framing.MaxPieces
+		}
+		return object{{"type", "array"}, {"minItems", 1}, {"maxItems", most}, {"items", s.of(t.Elem(), name)}}
 	case reflect.String:
 		if c, ok := reflect.Zero(t).Interface().(interface{ Choices() []string }); ok {
 			return object{{"type", "string"}, {"enum", c.Choices()}}
@@ -134,6 +142,11 @@ func (s scheme) ofStruct(t reflect.Type) object {
 		}
 	}
 	schema := object{{"type", "object"}, {"properties", properties}, {"additionalProperties", false}}
+	if t == reflect.TypeFor[framing.Art]() { // its size follows from an outline or from measured sides
+		return append(schema, member{"anyOf", []object{
+			{{"required", required}}, {{"required", []string{"outline"}}}, {{"required", []string{"sides"}}},
+		}})
+	}
 	if len(required) > 0 {
 		schema = append(schema, member{"required", required})
 	}
