@@ -122,19 +122,31 @@ func (a Art) checkSides(c *explain.Checker, at explain.Path) {
 	if err == nil {
 		_, err = molding.CleanWithin(outline)
 	}
-	addFault(c, err, at)
+	addFault(c, err, at, "bottom", "right", "top", "left")
 }
 
 // sidesWithin is how far a second diagonal may differ from what four edges and the
 // first one say: what one reads off a tape over a picture.
 const sidesWithin = measure.Inch / 16
 
-// addFault adds what the plane says of an outline.
-func addFault(c *explain.Checker, err error, at explain.Path) {
+// addFault adds what the plane says of the sides that stand at a path, by their names
+// where they have some; lengths are written as the order's are.
+func addFault(c *explain.Checker, err error, at explain.Path, names ...string) {
 	var fault *plane.Error
-	if errors.As(err, &fault) {
-		c.Add(fault.Problem(at))
+	if !errors.As(err, &fault) {
+		return
 	}
+	p := fault.Problem(at)
+	if fault.At >= 0 && fault.At < len(names) {
+		p.Path = at.Child(names[fault.At])
+	}
+	if fault.Given.Kind == explain.LengthKind {
+		p.Given = c.Write(measure.Length(fault.Given.N))
+	}
+	if fault.Limit.Kind == explain.LengthKind && fault.Bound != explain.Exactly {
+		p.Accepted = explain.English("bound."+string(fault.Bound)) + " " + c.Write(measure.Length(fault.Limit.N))
+	}
+	c.Add(p)
 }
 
 // check adds what is wrong with the outline; shown is the art that one around it
@@ -166,7 +178,11 @@ func (o Outline) check(c *explain.Checker, at explain.Path, shown measure.Size) 
 		return
 	}
 	_, err := o.panel(shown)
-	addFault(c, err, at)
+	if o.regular() {
+		addFault(c, err, at)
+	} else {
+		addFault(c, err, at+"/edges")
+	}
 }
 
 // panel returns the outline in the plane. What stands at the bottom is level.

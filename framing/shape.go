@@ -95,7 +95,7 @@ func (p *Piece) checkRails(c *explain.Checker, at explain.Path) {
 	w := worker{Piece: p, artAt: at + "/art"}
 	w.derive()
 	_, err := w.shape(w.Art.Greatest())
-	addFault(c, err, at+"/frame")
+	addFault(c, err, at+"/frame/faces")
 }
 
 func bareAll(f molding.Frame) bool {
