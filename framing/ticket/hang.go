@@ -13,7 +13,7 @@ import (
 func (t *writer) hang(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
 	h, by := &p.Hang, order.Hang.By
 	if h.Below.Left.Shown == h.Below.Right.Shown {
-		t.row("hangers", h.Below.Left.Text(), " below the top", t.usual(at+"/part"))
+		t.row("hangers", h.Below.Left.Text(), " below the top", t.hangersUsual(order, at))
 	} else {
 		t.row("hangers", h.Below.Left.Text(), " below the top at the left, ", h.Below.Right.Text(), " at the right")
 	}
@@ -48,6 +48,15 @@ func (t *writer) hang(p *framing.PiecePlan, order *framing.Piece, at explain.Pat
 	if order.Hang.NailAbove == 0 && by != hang.Sawtooth {
 		t.row("", "the nail is higher by what the hook adds")
 	}
+}
+
+// hangersUsual marks a height of the hangers that is neither given nor follows from a
+// part that is.
+func (t *writer) hangersUsual(order *framing.Piece, at explain.Path) string {
+	if order.Hang.Below != 0 {
+		return ""
+	}
+	return t.usual(at + "/part")
 }
 
 // nail is the hole of the nail, where it is not where the hook bears.
