@@ -109,15 +109,9 @@ func sides(s [4]string) string {
 
 // rails writes what to cut of a molding, or how a frame that is there measures.
 func (t *writer) rails(p *framing.PiecePlan, f framing.FramePlan, order molding.Frame, at explain.Path) {
-	t.row("molding", "face ", t.given(order.Face), ", lip ", t.given(order.Lip),
-		", rabbet ", t.rabbetDepth(order.Rabbet))
-	if order.Kind == molding.Floater {
-		t.row("floater", "gap ", t.given(order.Gap), " each side", t.usual(at+"/gap"))
-	} else {
-		t.row("allowance", t.given(order.Allowance), " total", t.usual(at+"/allowance"))
-	}
+	t.molding(order, at)
+	t.ready(order)
 	if order.Made == molding.ReadyMade {
-		t.row("ready-made", "nothing to cut: check that it measures as follows")
 		t.row("rails", f.Horizontal.LongPoint.Text(), " and ", f.Vertical.LongPoint.Text(), ", long point to long point")
 	} else {
 		t.rail("top and bottom", f.Horizontal, 2*p.Quantity)
@@ -125,21 +119,14 @@ func (t *writer) rails(p *framing.PiecePlan, f framing.FramePlan, order molding.
 		t.row("both ends", f.Horizontal.Saw.Text(), " on the saw's scale, from square; ",
 			f.Horizontal.Edge.Text(), " to the edge")
 	}
-	if order.Made == molding.ToSpace {
-		t.row("", "the outside is fixed: no rail longer than shown")
-	}
+	t.fixed(order)
 	t.row("opening", t.size(f.Opening))
 	t.row("sight size", t.size(f.Sight))
 	t.row("outside", t.size(f.Outside))
 	if order.Made != molding.ReadyMade {
-		t.row("in the rails", t.run(f.Footage.Shown), " a frame, without kerfs and waste")
-		if p.Quantity > 1 {
-			t.row("", t.run(measure.Length(p.Quantity)*f.Footage.Shown), " for all ", strconv.Itoa(p.Quantity))
-		}
+		t.footage(f.Footage.Shown, p.Quantity)
 	}
-	if (f.DustCover != framing.SizeFigure{}) {
-		t.row("dust cover", t.size(f.DustCover), pieces(p.Quantity))
-	}
+	t.dustCover(f, p.Quantity)
 }
 
 // run writes a length of molding as it is bought: by the foot, or in
@@ -153,7 +140,7 @@ func (t *writer) run(l measure.Length) string {
 }
 
 func (t *writer) rail(label string, r framing.RailPlan, count int) {
-	t.row(label, pad(strconv.Itoa(count)+" of", 6), t.one(r.LongPoint))
+	t.row(label, t.count(count), t.one(r.LongPoint))
 	t.row("", pad("", 6), "long point to long point; short points ", r.ShortPoint.Text())
 }
 
@@ -171,7 +158,10 @@ func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, frame moldin
 			continue
 		}
 		t.row(word(string(l.Part)), t.size(l.Size), made(l))
-		t.row("", lies("play ", "too large by ", l.Play), holds(l))
+		t.row("", t.lies("play ", "too large by ", l.Play), t.holds(l))
+		if l.Part == framing.ArtLayer && order.Art.Outline.By == framing.ByAround {
+			t.row("", "the art on it is ", t.given(order.Art.Width), " x ", t.given(order.Art.Height))
+		}
 		if l.Part == framing.ArtLayer && order.Art.Varies != (measure.Size{}) {
 			t.row("", "the play where it is largest, the hold where it is smallest")
 		}
@@ -183,18 +173,29 @@ func (t *writer) rabbet(p *framing.PiecePlan, order *framing.Piece, frame moldin
 		t.row("spacer", t.given(s.Width), " wide, ", t.given(s.Depth), " deep", t.usual(at+"/spacer/depth"), ", behind the ", string(s.Under), title(s.Name))
 	}
 	if f := p.Float; f != (framing.FloatPlan{}) && frame.Kind == molding.Floater {
-		t.row("gap each side", f.Least.Text())
+		t.row("gap each side", t.both(f.Least))
 		if f.Most != f.Least {
-			t.row("", f.Most.Text(), " where the art is smallest")
+			t.row("", t.both(f.Most), " where the art is smallest")
 		}
 	}
 	t.depth(d, order, frame)
+}
+
+// both is a gap across and upright: of a regular outline it is one.
+func (t *writer) both(s framing.SizeFigure) string {
+	if t.flats {
+		return s.Width.Text()
+	}
+	return s.Text()
 }
 
 // depth writes how thick everything is together and what that leaves.
 func (t *writer) depth(d framing.DepthPlan, order *framing.Piece, frame molding.Frame) {
 	var parts []string
 	for _, s := range d.Stack {
+		if s.Thickness.Exact == 0 {
+			continue
+		}
 		name := word(string(s.Part))
 		if s.Part == framing.PackageLayer {
 			name = "proud of the liner"
@@ -205,8 +206,15 @@ func (t *writer) depth(d framing.DepthPlan, order *framing.Piece, frame molding.
 		}
 		parts = append(parts, text)
 	}
-	t.row("in the depth", strings.Join(parts, ", "))
-	if order.Art.Kind != framing.Paper && order.Art.Thickness == 0 {
+	if len(parts) > 0 {
+		t.row("in the depth", strings.Join(parts, ", "))
+	}
+	unknown := order.Art.Kind != framing.Paper && order.Art.Thickness == 0
+	if unknown && len(parts) == 0 {
+		t.row("package", "the art alone, whose thickness is not given")
+		return
+	}
+	if unknown {
 		t.row("package", t.one(d.Package), " and the art, whose thickness is not given")
 		return
 	}
@@ -238,6 +246,10 @@ func (t *writer) mass(p *framing.PiecePlan) {
 	for _, u := range p.Mass.Unknown {
 		unknown = append(unknown, word(string(u)))
 	}
+	if len(parts) == 0 {
+		t.row("one piece", "not known: ", strings.Join(unknown, ", "))
+		return
+	}
 	t.row("one piece", p.Mass.Total.Text(), "; at most ", p.Mass.Heaviest.Text())
 	if len(unknown) > 0 {
 		t.row("", "and what is not known: ", strings.Join(unknown, ", "))
@@ -249,16 +261,20 @@ func (t *writer) mass(p *framing.PiecePlan) {
 }
 
 // holds says how far the lip covers a part that goes in.
-func holds(l framing.LayerPlan) string {
+func (t *writer) holds(l framing.LayerPlan) string {
 	if l.Play.Width.Shown < 0 || l.Play.Height.Shown < 0 {
 		return ""
 	}
-	return "; " + lies("lip holds ", "clear of the lip by ", l.Bite)
+	return "; " + t.lies("lip holds ", "clear of the lip by ", l.Bite)
 }
 
 // lies says both dimensions of a play or a hold, or what it is where it is less
-// than nothing.
-func lies(good, bad string, s framing.SizeFigure) string {
+// than nothing. Of a regular outline they are one.
+func (t *writer) lies(good, bad string, s framing.SizeFigure) string {
+	if t.flats {
+		f, word := s.Width.Aside(good, bad)
+		return word + f.Text()
+	}
 	if s.Width.Shown >= 0 && s.Height.Shown >= 0 {
 		return good + s.Text()
 	}

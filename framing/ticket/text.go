@@ -45,6 +45,7 @@ type writer struct {
 	plan   framing.Plan
 	format measure.Format
 	sheet  sheet
+	flats  bool // the sizes of the piece are across flats
 }
 
 // row writes a name and what stands beside it.
@@ -100,10 +101,8 @@ func (t *writer) piece(i int) {
 		t.sheet.item("not worked out: the order has problems here")
 		return
 	}
-	t.row(string(order.Art.Kind), t.given(order.Art.Width), " x ", t.given(order.Art.Height))
-	if v := order.Art.Varies; v != (measure.Size{}) {
-		t.row("", t.given(v.Width), " x ", t.given(v.Height), " more where it is largest")
-	}
+	t.flats = isRegular(p)
+	t.artRow(p, order)
 	t.notes(p.Notes, explain.Warning, "! ")
 	t.notes(p.Notes, explain.Advice, "* ")
 
@@ -116,6 +115,14 @@ func (t *writer) sections(p *framing.PiecePlan, order *framing.Piece, at explain
 	section := func(name string) {
 		n++
 		t.sheet.section(n, clean(name))
+	}
+	if isPanel(order) && !p.Shape.IsZero() {
+		section("Panel" + panelKind(order.Art.Kind))
+		t.panel(p, order, at)
+	}
+	if p.Art.Outline != nil {
+		section("Art out of square")
+		t.outOfSquare(p, order)
 	}
 	if (p.Canvas != framing.CanvasPlan{}) {
 		section("Canvas" + times(p.Quantity))
@@ -132,7 +139,11 @@ func (t *writer) sections(p *framing.PiecePlan, order *framing.Piece, at explain
 		t.rabbet(p, order, order.Liner, framing.LinerLayer, p.Depth, at)
 	}
 	section("Rails" + title(order.Frame.Molding))
-	t.rails(p, p.Frame, order.Frame, at+"/frame")
+	if p.Shape.IsZero() {
+		t.rails(p, p.Frame, order.Frame, at+"/frame")
+	} else {
+		t.shapedRails(p, order, at+"/frame")
+	}
 	depth := p.Depth
 	if !p.Liner.IsZero() {
 		depth = p.LinerDepth
@@ -206,8 +217,11 @@ func (t *writer) thick(l measure.Length) string {
 }
 
 // size is a shown size and behind it the exact one: "5 x 6 7/8   [5 1/16 in x
-// 6 15/16 in]".
+// 6 15/16 in]". That of a regular outline is one size, across flats.
 func (t *writer) size(s framing.SizeFigure) string {
+	if t.flats {
+		return t.flat(s.Width)
+	}
 	if s.Exact() == s.Shown() {
 		return pad(s.Text(), valueWidth) + "[exact]"
 	}
@@ -215,12 +229,7 @@ func (t *writer) size(s framing.SizeFigure) string {
 }
 
 // one is a single figure in the same way.
-func (t *writer) one(f framing.Figure) string {
-	if f.Exact == f.Shown {
-		return pad(f.Text(), valueWidth) + "[exact]"
-	}
-	return pad(f.Text(), valueWidth) + "[" + t.given(f.Exact) + "]"
-}
+func (t *writer) one(f framing.Figure) string { return pad(f.Text(), valueWidth) + t.bracket(f) }
 
 // notes writes the notes of one level, a paragraph each.
 func (t *writer) notes(notes []explain.Note, level explain.Level, mark string) {
