@@ -105,8 +105,8 @@ func (t *writer) last(s *framing.ShapePlan) {
 	t.row("the saw is off", t.degrees(off), " at each cut, ", way, ": set it ", t.degrees(off), " ", back)
 	l := s.Last
 	t.row("left as it is", "the last joint opens at the ", string(l.Opens), opensAt(l.Opens))
-	t.row("", "its ends miss by ", l.Miss.Text(), t.behind(l.Miss), " with all other joints tight")
-	t.row("", "its wedge is ", l.Wedge.Text(), t.behind(l.Wedge), " if they are pulled together")
+	t.row("", "with all others tight its ends miss by ", l.Miss.Text(), t.behind(l.Miss))
+	t.row("", "pulled together it stands open by ", l.Wedge.Text(), t.behind(l.Wedge))
 }
 
 // opensAt says where an end of a joint lies.

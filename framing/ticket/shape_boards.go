@@ -106,6 +106,7 @@ func (t *writer) boardEnds(s *framing.ShapePlan, order *framing.Piece) {
 		_, measured := laid(ways[0].at)
 		if k == 0 && measured != "" {
 			t.row("settings", measured)
+			t.row("", "the other end of a board is swung and tilted the other way")
 			t.row("", "one way to lay the board is enough: take both its settings")
 			t.row("", "gap: the widest of a joint whose two boards are cut so")
 		}

@@ -90,6 +90,9 @@ func (t *writer) regularPanel(p *framing.PiecePlan, order *framing.Piece, at exp
 	if n%2 == 1 {
 		t.row("", "across flats is twice the way from the middle to a side, since no side lies across from another")
 	}
+	if len(p.Shape.Sides) == 0 {
+		return
+	}
 	if first := p.Shape.Sides[0]; o.Across != plane.OneSide {
 		t.row("each side", t.given(first.Length), "; each corner ", t.fine(measure.Turn/2-first.Turn), " inside")
 	} else {

@@ -23,7 +23,7 @@ func (t *writer) workings(i int) {
 	list := cutsOf(&p.Shape)
 	for _, path := range figures {
 		figure, _ := path.After(root)
-		if t.needless(p, list, figure.Segments()) {
+		if place := figure.Segments(); len(place) == 0 || t.needless(p, list, place) {
 			continue
 		}
 		w, ok := t.plan.Explain(path)
@@ -45,10 +45,11 @@ func (t *writer) workings(i int) {
 }
 
 // needless reports whether a working says nothing: that of a rail that is cut as one
-// before it is, or of a piece of which no part has a weight.
+// before it is, of a second size across flats, or of a piece of which no part has a
+// weight.
 func (t *writer) needless(p *framing.PiecePlan, list []cut, place []string) bool {
 	switch {
-	case len(place) == 0:
+	case t.flats && place[len(place)-1] == "height":
 		return true
 	case place[0] == "mass":
 		return len(p.Mass.Parts) == 0
@@ -63,6 +64,9 @@ func (t *writer) needless(p *framing.PiecePlan, list []cut, place []string) bool
 // bench.
 func (t *writer) figure(i int, figure explain.Path) string {
 	place := figure.Segments()
+	if len(place) > 0 && t.flats && place[len(place)-1] == "width" {
+		place[len(place)-1] = "across flats"
+	}
 	if len(place) < 3 || place[0] != "shape" {
 		return strings.Join(place, " ")
 	}
@@ -74,15 +78,14 @@ func (t *writer) figure(i int, figure explain.Path) string {
 	if place[0] != "rails" && place[0] != "slope" {
 		return strings.Join(place, " ")
 	}
-	name := ends(p, order, place[:2])
-	rest := place[2:]
+	name, rest := ends(p, order, place[:2]), place[2:]
 	switch rest[0] {
 	case "start":
 		rest[0] = "left end"
 	case "finish":
 		rest[0] = "right end"
 	case "left", "right":
-		rest[0] += " end"
+		name, rest = ends(p, order, place[:3]), place[3:]
 	}
 	return word(name + ", " + strings.Join(rest, " "))
 }
