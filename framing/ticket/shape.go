@@ -45,13 +45,22 @@ func (t *writer) shapedRails(p *framing.PiecePlan, order *framing.Piece, at expl
 		t.row("sight size", t.size(p.Frame.Sight))
 		t.row("outside", t.size(p.Frame.Outside))
 	}
-	if b := s.Bounds; isPanel(order) && !(isRegular(p) && t.given(b.Width) == t.given(s.Regular.Outside.Exact) && t.given(b.Height) == t.given(s.Regular.Outside.Exact)) {
-		t.row("as it hangs", t.given(b.Width), " x ", t.given(b.Height), " over all")
+	if isRegular(p) || p.Frame.IsZero() {
+		t.hangs(s)
 	}
 	if f.Made != molding.ReadyMade {
 		t.footage(t.shapedFootage(s), p.Quantity)
 	}
 	t.dustCover(p.Frame, p.Quantity)
+}
+
+// hangs writes the upright box around the frame as it hangs, where that is not what is
+// said already.
+func (t *writer) hangs(s *framing.ShapePlan) {
+	outside := t.given(s.Regular.Outside.Exact)
+	if w, h := t.given(s.Bounds.Width), t.given(s.Bounds.Height); s.Bounds != (measure.Size{}) && (w != outside || h != outside) {
+		t.row("as it hangs", w, " x ", h, " over all")
+	}
 }
 
 // shapedFootage is the molding in the rails: of boards that slope, each by its longest
@@ -119,6 +128,9 @@ func opensAt(e molding.End) string {
 
 // saw writes how an end is cut: both angles, always which is which.
 func (t *writer) saw(saw, edge framing.AngleFigure) string {
+	if saw.Exact == 0 {
+		return "saw square, 0 deg (" + t.degrees(edge.Shown) + " to the edge)"
+	}
 	if saw.Exact < 0 {
 		return "saw " + t.degrees(-saw.Shown) + " from square the other way, the sight edge longer (" + t.degrees(edge.Shown) + " to the edge)"
 	}

@@ -1,6 +1,7 @@
 package ticket
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
@@ -96,8 +97,14 @@ func endsOf(s *framing.ShapePlan, order *framing.Piece) []boardEnd {
 // boardEnds writes the saw's settings for each different end, in every way to lay the
 // board.
 func (t *writer) boardEnds(s *framing.ShapePlan, order *framing.Piece) {
-	for k, e := range endsOf(s, order) {
-		t.sheet.under(clean("Cut, ", e.name))
+	list := endsOf(s, order)
+	for k, e := range list {
+		if len(list) == 1 {
+			t.sheet.under(clean("Cut, ", e.name))
+		} else {
+			t.sheet.under(clean("Cut ", strconv.Itoa(k+1)))
+			t.row("for", e.name)
+		}
 		t.row("between the fronts", t.angle(e.Dihedral))
 		ways := [...]struct {
 			at  molding.Position
@@ -105,8 +112,9 @@ func (t *writer) boardEnds(s *framing.ShapePlan, order *framing.Piece) {
 		}{{molding.LaidFlat, &e.Flat}, {molding.OnEdge, &e.OnEdge}, {molding.Propped, &e.Propped}}
 		_, measured := laid(ways[0].at)
 		if k == 0 && measured != "" {
+			t.row("ends", "left and right as a board lies face up, its sight edge away from you")
 			t.row("settings", measured)
-			t.row("", "the other end of a board is swung and tilted the other way")
+			t.row("", "left and right ends are swung and tilted opposite ways")
 			t.row("", "one way to lay the board is enough: take both its settings")
 			t.row("", "gap: the widest of a joint whose two boards are cut so")
 		}

@@ -72,7 +72,11 @@ func (t *writer) cuts(p *framing.PiecePlan, order *framing.Piece) {
 	}
 	for k, c := range list {
 		t.named(sideNames(c.sides, n, order), t.count(len(c.sides)*p.Quantity), t.one(c.Long))
-		t.row("", pad("", 6), longFrom(c.CutPlan))
+		long, edges := longFrom(c.CutPlan)
+		t.row("", pad("", 6), long)
+		if edges != "" {
+			t.row("", pad("", 6), edges)
+		}
 		if order.Frame.Faces != nil {
 			t.row("", pad("", 6), "face ", t.given(c.face))
 		}
@@ -99,17 +103,17 @@ func (t *writer) cuts(p *framing.PiecePlan, order *framing.Piece) {
 
 // longFrom says from where to where the longest measure of a rail goes, and the edges
 // that it is not.
-func longFrom(c framing.CutPlan) string {
+func longFrom(c framing.CutPlan) (long, edges string) {
 	switch c.Long.Exact {
 	case c.Outer.Exact:
 		if c.Sight.Exact == c.Outer.Exact {
-			return "along both edges"
+			return "along both edges", ""
 		}
-		return "long point to long point; sight edge " + c.Sight.Text()
+		return "long point to long point; sight edge " + c.Sight.Text(), ""
 	case c.Sight.Exact:
-		return "long point to long point, along the sight edge; outer edge " + c.Outer.Text()
+		return "long point to long point, along the sight edge", "outer edge " + c.Outer.Text()
 	}
-	return "over all, from point to point; outer edge " + c.Outer.Text() + ", sight edge " + c.Sight.Text()
+	return "over all, from point to point", "outer edge " + c.Outer.Text() + ", sight edge " + c.Sight.Text()
 }
 
 // end writes how one end of a rail is cut, and the rail that it meets.

@@ -16,9 +16,9 @@ func (t *writer) artRow(p *framing.PiecePlan, order *framing.Piece) {
 	a := order.Art
 	switch o := a.Outline; {
 	case o.By == framing.ByAround:
-		t.row(string(a.Kind), t.given(a.Width), " x ", t.given(a.Height), ", shown whole in ", strconv.Itoa(p.Shape.Panel.Sides), " equal sides")
-	case isRegular(p):
-		t.row(string(a.Kind), strconv.Itoa(p.Shape.Panel.Sides), " equal sides, ", t.given(p.Shape.Panel.Size), acrossWhat(p.Shape.Panel.Across))
+		t.row(string(a.Kind), t.given(a.Width), " x ", t.given(a.Height), ", shown whole in ", strconv.Itoa(o.Sides), " equal sides")
+	case o.By == framing.ByRegular:
+		t.row(string(a.Kind), strconv.Itoa(o.Sides), " equal sides, ", t.given(o.Size), acrossWhat(o.Across))
 	case isPanel(order):
 		t.row(string(a.Kind), strconv.Itoa(len(p.Shape.Sides)), " sides, in a box of ", t.given(p.Art.Width), " x ", t.given(p.Art.Height))
 	case p.Art.Outline != nil:
@@ -52,12 +52,12 @@ func panelKind(k framing.ArtKind) string {
 
 // panel writes the outline that a frame goes around.
 func (t *writer) panel(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
-	if isRegular(p) {
+	o := order.Art.Outline
+	if o.By == framing.ByRegular || o.By == framing.ByAround {
 		t.regularPanel(p, order, at)
 		return
 	}
-	o := order.Art.Outline
-	t.row("sides", "counted from the bottom one on to the right, seen from the front; corner 1 is where side 1 begins, at the left")
+	t.row("sides", "counted from the bottom one counterclockwise, seen from the front; corner 1 is where side 1 begins, at the left")
 	for i, s := range p.Shape.Sides {
 		text := t.given(s.Length)
 		if i >= len(o.Edges) {
@@ -76,27 +76,27 @@ func (t *writer) panel(p *framing.PiecePlan, order *framing.Piece, at explain.Pa
 
 // regularPanel writes a panel of equal sides and corners.
 func (t *writer) regularPanel(p *framing.PiecePlan, order *framing.Piece, at explain.Path) {
-	n, o := p.Shape.Panel.Sides, order.Art.Outline
+	n, o := len(p.Shape.Sides), order.Art.Outline
 	t.row("sides", strconv.Itoa(n), ", all alike", pieces(p.Quantity))
-	if o.By == framing.ByAround {
-		t.row("size", t.flat(p.Shape.Regular.Panel))
-		t.row("", "the smallest whose frame shows all of the art")
-	} else {
+	switch {
+	case o.By == framing.ByRegular:
 		t.row("size", t.given(o.Size), acrossWhat(o.Across), t.usual(at+"/art/outline/across"))
-		if o.Across != plane.Flats {
+		if isRegular(p) && o.Across != plane.Flats {
 			t.row("", t.flat(p.Shape.Regular.Panel))
 		}
+	case isRegular(p):
+		t.row("size", t.flat(p.Shape.Regular.Panel))
+		t.row("", "the smallest whose frame shows all of the art")
 	}
 	if n%2 == 1 {
 		t.row("", "across flats is twice the way from the middle to a side, since no side lies across from another")
 	}
-	if len(p.Shape.Sides) == 0 {
-		return
-	}
-	if first := p.Shape.Sides[0]; o.Across != plane.OneSide {
+	if n > 0 {
+		first := p.Shape.Sides[0]
 		t.row("each side", t.given(first.Length), "; each corner ", t.fine(measure.Turn/2-first.Turn), " inside")
-	} else {
-		t.row("each corner", t.fine(measure.Turn/2-first.Turn), " inside")
+	}
+	if !isRegular(p) {
+		t.row("", firstSide(o.Stand, n), "; the others follow counterclockwise, seen from the front")
 	}
 	t.row("hangs with", standing(o.Stand), t.usual(at+"/art/outline/stand"))
 }
@@ -110,6 +110,19 @@ func standing(s plane.Stand) string {
 		return "a side upright at the left"
 	}
 	return "a side level at the bottom"
+}
+
+// firstSide says where the first of n equal sides is.
+func firstSide(s plane.Stand, n int) string {
+	switch {
+	case s == plane.OnPoint && n%2 == 0:
+		return "side 1 begins at the lowest corner"
+	case s == plane.OnPoint:
+		return "side 1 is at the top"
+	case s == plane.Sideways:
+		return "side 1 is upright at the left"
+	}
+	return "side 1 is at the bottom"
 }
 
 // outOfSquare writes art that was measured out of square, and the windows that show

@@ -58,7 +58,7 @@ func ends(p *framing.PiecePlan, order *framing.Piece, place []string) string {
 
 // endsLike names the ends of all rails that are cut at one angle.
 func endsLike(s *framing.ShapePlan, like framing.EndPlan, order *framing.Piece) string {
-	var names []string
+	var both, left, right []int
 	for i, r := range s.Rails {
 		if r.IsZero() {
 			continue
@@ -67,12 +67,33 @@ func endsLike(s *framing.ShapePlan, like framing.EndPlan, order *framing.Piece) 
 		finish := r.Finish.Saw == like.Saw && r.Finish.Square == like.Square
 		switch {
 		case start && finish:
-			names = append(names, "both ends of "+rail(i, order))
+			both = append(both, i)
 		case start:
-			names = append(names, "left end of "+rail(i, order))
+			left = append(left, i)
 		case finish:
-			names = append(names, "right end of "+rail(i, order))
+			right = append(right, i)
+		}
+	}
+	var names []string
+	for _, ends := range [...]struct {
+		name  string
+		sides []int
+	}{{"both ends of ", both}, {"left end of ", left}, {"right end of ", right}} {
+		if len(ends.sides) > 0 {
+			names = append(names, ends.name+railNames(ends.sides, len(s.Sides), order))
 		}
 	}
 	return strings.Join(names, ", ")
+}
+
+// railNames names the rails along some sides, of so many.
+func railNames(list []int, of int, order *framing.Piece) string {
+	names := sideNames(list, of, order)
+	switch {
+	case isPanel(order) || len(list) == of:
+		return names
+	case len(list) == 1:
+		return "the " + names + " rail"
+	}
+	return "the " + names + " rails"
 }
