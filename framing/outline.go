@@ -120,7 +120,7 @@ func (a Art) checkSides(c *explain.Checker, at explain.Path) {
 	}
 	outline, err := a.Sides.Outline(sidesWithin)
 	if err == nil {
-		_, err = molding.CleanWithin(outline)
+		_, err = outline.LargestUpright()
 	}
 	addFault(c, err, at, "bottom", "right", "top", "left")
 }

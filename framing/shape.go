@@ -147,7 +147,7 @@ func (w *worker) derive() {
 		d.Width, d.Height = size.Width, size.Height
 		d.corners(outline)
 	default:
-		d = outOfSquare(a.Sides)
+		d = outOfSquare(a.Sides, w.turns)
 	}
 	if d.Width <= 0 || d.Height <= 0 {
 		return
@@ -164,13 +164,19 @@ func (d *ArtPlan) corners(outline plane.Polygon) {
 	}
 }
 
-// outOfSquare is what follows from measured sides.
-func outOfSquare(o molding.OutOfSquare) ArtPlan {
+// outOfSquare is what follows from measured sides. The largest turned rectangle takes
+// longest to find, and only a plan asks for it.
+func outOfSquare(o molding.OutOfSquare, turned bool) ArtPlan {
 	outline, err := o.Outline(sidesWithin)
 	if err != nil {
 		return ArtPlan{}
 	}
-	clean, err := molding.CleanWithin(outline)
+	var clean molding.Clean
+	if turned {
+		clean, err = molding.CleanWithin(outline)
+	} else {
+		clean.Upright, err = outline.LargestUpright()
+	}
 	if err != nil {
 		return ArtPlan{}
 	}

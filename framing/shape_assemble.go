@@ -28,7 +28,7 @@ func (w *worker) shapeDirection(name string) measure.Direction {
 	switch name {
 	case "long_point", "outer", "long", "front_rim", "back_rim", "back_sight":
 		return w.Frame.Made.Direction()
-	case "opening", "sight":
+	case "sight":
 		return measure.Down
 	case "outside", "points":
 		return measure.Up
@@ -53,7 +53,7 @@ func (w *worker) assembleShape(m figures, piece *PiecePlan, x exactPiece, s show
 			p.Seen = SeenPlan{w.seen().Face, w.Frame.Lip, w.Frame.Allowance, w.Frame.Gap}
 		}
 		p.Regular = RegularPlan{
-			Panel: figure("panel", r.Panel), Opening: figure("opening", r.Opening), Sight: figure("sight", r.Sight),
+			Panel: figure("panel", r.Panel), Opening: m.length(r.Opening, r.Opening), Sight: figure("sight", r.Sight),
 			Outside: figure("outside", r.Outside), Points: figure("points", r.Points),
 			LongPoint: figure("long_point", r.LongPoint), ShortPoint: figure("short_point", r.ShortPoint),
 			Growth: figure("growth", r.Growth), Saw: angleFigure(r.Saw), Edge: angleFigure(r.Edge),

@@ -38,6 +38,9 @@ func (e *explainer) shape(rest []string) (w explain.Working, shown explain.Expr,
 			return w, explain.Times(explain.T("sides", e.panel.Sides, e.at.worked+"/shape/panel/sides"),
 				explain.T("long_point", long, e.at.worked+"/shape/regular/long_point")), true
 		}
+		if ok && last == "opening" {
+			return w, itself(w), true
+		}
 	case "rails":
 		w, ok = x.frame.Explain(x.polygon, pathOf(rest), e.polygonPlaces())
 		if last == "sight" {

@@ -50,6 +50,8 @@ func (r Reading) Work() (Plan, error) {
 			continue
 		}
 		w := newWorker(p, o.Shop, format, placesOf(i))
+		w.turns = true
+		w.derive()
 		plan.Pieces[i] = w.piece()
 	}
 	return plan, problems.Err()
@@ -115,13 +117,12 @@ type worker struct {
 	artAt   explain.Path
 	derived ArtPlan
 	panel   molding.RegularPanel // of a regular outline
+	turns   bool                 // whether the largest rectangle is looked for in art that is turned
 }
 
 // newWorker returns the worker of a piece that stands at a place.
 func newWorker(p *Piece, s Shop, f measure.Format, at places) worker {
-	w := worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
-	w.derive()
-	return w
+	return worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
 }
 
 // piece works everything out: exact first, then the shown set, then what to

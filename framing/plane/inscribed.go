@@ -17,7 +17,7 @@ func (p Polygon) LargestUpright() (Rectangle, error) {
 	if err := p.checkInscribed(); err != nil {
 		return Rectangle{}, err
 	}
-	return upright(p.corners).rectangle(0), nil
+	return upright(p.corners, toHand).rectangle(0), nil
 }
 
 // LargestTurned is [Polygon.LargestUpright] for a rectangle turned by any angle
@@ -32,16 +32,16 @@ func (p Polygon) LargestTurned(from, to, step measure.Angle) (Rectangle, error) 
 	if from > to || from < -measure.Turn || to > measure.Turn {
 		return Rectangle{}, fault(explain.OutOfRange, -1)
 	}
-	turnedBy := func(a measure.Angle) inscribed {
-		spots := make([]spot, len(p.corners))
+	spots := make([]spot, len(p.corners))
+	turnedBy := func(a measure.Angle, enough int64) inscribed {
 		for i, s := range p.corners {
 			spots[i] = turned(s, -a)
 		}
-		return upright(spots)
+		return upright(spots, enough)
 	}
-	best, at := turnedBy(from), from
+	best, at := turnedBy(from, firstLook), from
 	try := func(a measure.Angle) {
-		if r := turnedBy(a); best.area().less(r.area()) {
+		if r := turnedBy(a, firstLook); best.area().less(r.area()) {
 			best, at = r, a
 		}
 	}
@@ -59,23 +59,28 @@ func (p Polygon) LargestTurned(from, to, step measure.Angle) (Rectangle, error) 
 		}
 	}
 	low, high := max(at-cell, from), min(at+cell, to)
-	for high-low > max(step, 1) {
-		third := (high - low + 2) / 3
-		a, b := low+third, high-third
-		one, two := turnedBy(a), turnedBy(b)
-		if one.area().less(two.area()) {
-			low, one, a = a, two, b
+	best = turnedBy(at, toCompare)
+	keep := func(a measure.Angle) wide {
+		r := turnedBy(a, toCompare)
+		if best.area().less(r.area()) {
+			best, at = r, a
+		}
+		return r.area()
+	}
+	a, b := low+golden(high-low), high-golden(high-low)
+	one, two := keep(a), keep(b)
+	for high-low > max(step, 2) {
+		if one.less(two) {
+			low, a, one = a, b, two
+			b = high - golden(high-low)
+			two = keep(b)
 		} else {
-			high = b
-		}
-		if best.area().less(one.area()) {
-			best, at = one, a
-		}
-		if third <= 1 {
-			break
+			high, b, two = b, a, one
+			a = low + golden(high-low)
+			one = keep(a)
 		}
 	}
-	return best.rectangle(at), nil
+	return turnedBy(at, toHand).rectangle(at), nil
 }
 
 func (p Polygon) checkInscribed() error {
@@ -119,13 +124,13 @@ func (r inscribed) rectangle(by measure.Angle) Rectangle {
 // outline. Its width is that of the narrower of the two cuts there, as far as they
 // overlap; the surface has one peak over the bottom and, for each bottom, one over
 // the top.
-func upright(spots []spot) inscribed {
+func upright(spots []spot, enough int64) inscribed {
 	low, high := bounds(spots)
 	var best inscribed
-	peak(low.y, high.y, func(bottom int64) wide {
+	peak(low.y, high.y, enough, func(bottom int64) wide {
 		left, right := cut(spots, bottom)
 		var at inscribed
-		peak(bottom, high.y, func(top int64) wide {
+		peak(bottom, high.y, enough, func(top int64) wide {
 			l, r := cut(spots, top)
 			x := inscribed{spot{max(left, l), bottom}, spot{min(right, r), top}}
 			if at.area().less(x.area()) {
@@ -166,14 +171,23 @@ func cut(spots []spot, y int64) (left, right int64) {
 	return left, right
 }
 
-// peak calls f between low and high until it is within a thousandth of a
-// nanometer of where f is greatest. F rises to one peak and falls from there.
-func peak(low, high int64, f func(int64) wide) {
-	const enough = 1 << (grain - 10)
-	golden := func(l int64) int64 { // 1 less the golden section
-		part, _ := measure.MulDiv(l, 381_966_011, 1_000_000_000)
-		return part
-	}
+// How near to a peak is near enough: for a first look, to compare angles that lie close
+// together, and for what is handed out, a thousandth of a nanometer.
+const (
+	toHand    = 1 << (grain - 10)
+	toCompare = 1 << (grain + 7)
+	firstLook = 1 << (grain + 14)
+)
+
+// golden is l less its golden section.
+func golden[T ~int64](l T) T {
+	part, _ := measure.MulDiv(int64(l), 381_966_011, 1_000_000_000)
+	return T(part)
+}
+
+// peak calls f between low and high until it is near enough to where f is greatest. F
+// rises to one peak and falls from there.
+func peak(low, high, enough int64, f func(int64) wide) {
 	a := low + golden(high-low)
 	b := high - golden(high-low)
 	one, two := f(a), f(b)

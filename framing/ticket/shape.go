@@ -103,7 +103,7 @@ func (t *writer) last(s *framing.ShapePlan) {
 		t.row("how exact", "for no gap above ", t.given(saw.Seen), t.usual("/order/shop/saw/seen"), " at the last joint, each cut within ",
 			t.within(s.ByWedge), " if the other joints can be pulled together, within ", t.within(s.ByMiss), " if they are tight")
 	}
-	if s.Ring.Sides == 0 {
+	if s.Ring.Off == 0 {
 		return
 	}
 	way, back := "too far from square", "nearer to square"
