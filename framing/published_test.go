@@ -160,6 +160,8 @@ func published() map[string]func() string {
 	}
 	publishedPaper(c)
 	publishedRails(c)
+	publishedPolygons(c)
+	publishedSlopes(c)
 	publishedMasses(c)
 	publishedMaterials(c)
 	publishedReveals(c)

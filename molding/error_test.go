@@ -38,8 +38,15 @@ func TestErrorCases(t *testing.T) {
 		}
 	})
 	t.Run("POLY-11", func(t *testing.T) { // not 1/64
-		if j := ring(8, "6", "2", 0.028).Last(); !isAbout(j.Miss, 0.061, 0.001) {
-			t.Errorf("misses by %v", j.Miss)
+		r := ring(8, "6", "2", 0.028)
+		r.Face = r.Face.Cos(deg(22.528)) // of which the joint is 2 in long
+		j := r.Last()
+		if !isAbout(j.Miss, 0.061, 0.001) || !isAbout(j.Joint, 2, 1e-6) {
+			t.Errorf("misses by %v along a joint of %v", j.Miss, j.Joint)
+		}
+		// What the wedge of the joint alone comes to.
+		if !isAbout(j.Wedge, 1./64, 0.0001) {
+			t.Errorf("a wedge of %v, want 1/64", j.Wedge)
 		}
 	})
 	t.Run("S-12", func(t *testing.T) { // a pentagon open on one side

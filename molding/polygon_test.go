@@ -133,9 +133,10 @@ func TestPolygonCases(t *testing.T) {
 		}
 	})
 	t.Run("RAIL-06", func(t *testing.T) {
-		for corner, want := range map[measure.Angle]string{93 * measure.Degree: "43.5", 90_500_000_000: "44.75"} {
+		for corner, want := range map[measure.Angle][2]string{93 * measure.Degree: {"43.50", "46.50"}, 90_500_000_000: {"44.75", "45.25"}} {
 			a, b := molding.MiterBetween(corner, in("2"), in("2"))
-			is(t, "saw", degreesOf(a.Saw, len(want)-3), want)
+			is(t, "saw", degreesOf(a.Saw, 2), want[0])
+			is(t, "angle to the edge", degreesOf(a.Edge, 2), want[1])
 			if a != b {
 				t.Errorf("the two ends differ: %+v %+v", a, b)
 			}

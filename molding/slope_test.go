@@ -109,6 +109,14 @@ func TestSlopeCases(t *testing.T) {
 		if got := molding.RegularSlopedCorner(4, flat(38)).Setting(molding.LaidFlat); near(got, setting(31.62, 33.86), 1) {
 			t.Errorf("38 from flat is as from vertical: %v", got)
 		}
+		// A printed formula, tan tilt = sin miter, is right at 45 only.
+		for angle, want := range map[float64]float64{45: 30, 38: 27.67} {
+			s := molding.RegularSlopedCorner(4, lean(angle)).Setting(molding.LaidFlat)
+			printed := molding.Setting{Miter: s.Miter, Tilt: deg(math.Atan(math.Sin(float64(s.Miter)/1e9*math.Pi/180)) * 180 / math.Pi)}
+			if !near(printed, molding.Setting{Miter: s.Miter, Tilt: deg(want)}, 0.005) || near(s, printed, 1e-6) != (angle == 45) {
+				t.Errorf("a lean of %v: %v, by the printed formula %v", angle, s, printed)
+			}
+		}
 	})
 	t.Run("COMP-04", func(t *testing.T) { // which face is down
 		for _, row := range []struct {
@@ -130,6 +138,19 @@ func TestSlopeCases(t *testing.T) {
 			if got, want := c.Setting(molding.Propped), (molding.Setting{Miter: measure.Turn / 2 / measure.Angle(row.n)}); got != want {
 				t.Errorf("%d sides propped: %v", row.n, got)
 			}
+		}
+		// The more sides, the less tilt, on edge as laid flat, down to nothing.
+		onEdge, laidFlat := measure.RightAngle, measure.RightAngle
+		for n := 3; n <= molding.MostSides; n++ {
+			c := molding.RegularSlopedCorner(n, lean(10))
+			edge, flat := c.Setting(molding.OnEdge), c.Setting(molding.LaidFlat)
+			if edge.Tilt >= onEdge || flat.Tilt >= laidFlat {
+				t.Errorf("%d sides tilt %v and %v, one less %v and %v", n, edge.Tilt, flat.Tilt, onEdge, laidFlat)
+			}
+			onEdge, laidFlat = edge.Tilt, flat.Tilt
+		}
+		if onEdge > measure.Degree/10 || laidFlat > measure.Degree/2 {
+			t.Errorf("%d sides still tilt %v and %v", molding.MostSides, onEdge, laidFlat)
 		}
 	})
 	t.Run("COMP-05", func(t *testing.T) { // the blade left at 45

@@ -32,6 +32,16 @@ var handbook = []struct {
 	{12, "11.1961524227", "3", "3.2153903092", "1.9318516526", "1.8660254038", "0.5176380902", "0.5358983849", "15", "150"},
 }
 
+// cornerFlat are R/r of that table, sideAcross what a side is of the size across
+// flats, F, of which only an even count has one (C).
+var (
+	cornerFlat = map[int]string{
+		3: "2", 4: "1.4142135624", 5: "1.2360679775", 6: "1.1547005384", 7: "1.1099162642", 8: "1.0823922003",
+		9: "1.0641777725", 10: "1.0514622242", 11: "1.0422171162", 12: "1.0352761804",
+	}
+	sideAcross = map[int]string{4: "1", 6: "0.5773502692", 8: "0.4142135624", 10: "0.3249196962", 12: "0.2679491924"}
+)
+
 func ratOf(s string) *big.Rat {
 	r, ok := new(big.Rat).SetString(s)
 	if !ok {
@@ -41,20 +51,20 @@ func ratOf(s string) *big.Rat {
 }
 
 // printedAs compares a / b with a number: to the handbook's four decimals, and to
-// a unit of the eighth.
+// a unit of the ninth.
 func printedAs(t *testing.T, n int, what string, a, b int64, want string) {
 	t.Helper()
 	got := big.NewRat(a, b)
 	if got.FloatString(4) != ratOf(want).FloatString(4) {
 		t.Errorf("n = %d: %s is %s, printed %s", n, what, got.FloatString(4), ratOf(want).FloatString(4))
 	}
-	if off := new(big.Rat).Sub(got, ratOf(want)); off.Abs(off).Cmp(ratOf("0.00000001")) > 0 {
+	if off := new(big.Rat).Sub(got, ratOf(want)); off.Abs(off).Cmp(ratOf("0.000000001")) > 0 {
 		t.Errorf("n = %d: %s is %s, want %s", n, what, got.FloatString(12), want)
 	}
 }
 
 func TestHandbook(t *testing.T) {
-	const size = 2 * measure.Meter
+	const size = 20 * measure.Meter
 	square := int64(size/measure.Micrometer) * int64(size/measure.Micrometer)
 	for _, row := range handbook {
 		bySide := must(plane.Regular(row.n, plane.OneSide, size))
@@ -68,6 +78,16 @@ func TestHandbook(t *testing.T) {
 		c, low := bySide.Corner(0), bySide.Corner(0).Y
 		printedAs(t, row.n, "R/S", int64(measure.Hypot(c.X, c.Y)), int64(size), row.cornerS)
 		printedAs(t, row.n, "r/S", int64(-low), int64(size), row.flatS)
+		d := byFlat.Corner(0)
+		printedAs(t, row.n, "R/r", int64(measure.Hypot(d.X, d.Y)), int64(size), cornerFlat[row.n])
+		// Standing on a side, an even one is as high as its size across flats, an odd
+		// one as from a side to the corner across.
+		if across, even := sideAcross[row.n]; even {
+			printedAs(t, row.n, "S/F", int64(byFlat.Side(0).Length), int64(2*size), across)
+			near(t, "height", byFlat.Size().Height, 2*size, 1)
+		} else {
+			near(t, "height", byFlat.Size().Height, size+measure.Hypot(d.X, d.Y), 2)
+		}
 		if got, want := degrees(plane.HalfTurn(row.n), 6), ratOf(row.miter).FloatString(6); got != want {
 			t.Errorf("n = %d: saw %s, want %s", row.n, got, want)
 		}
