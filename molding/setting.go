@@ -59,11 +59,14 @@ type Setting struct {
 // Printed as "Compound angle setting chart" in the manuals of the miter saws
 // Craftsman 315.21212 (p. 24) and Ryobi TSS121 (p. 32). On edge, sine and cosine
 // of s change places.
-func (c SlopedCorner) Setting(p Position) Setting {
+func (c SlopedCorner) Setting(p Position) Setting { return c.settingOf(p, c.plane()) }
+
+// settingOf is how the corner, whose plane is given, is cut in a position.
+func (c SlopedCorner) settingOf(p Position, plane cutPlane) Setting {
 	if p == Propped && c.equal() {
 		return Setting{Miter: c.Plain}
 	}
-	k := c.placed(p)
+	k := c.placed(p, plane)
 	if c.equal() {
 		return Setting{measure.ArcTan(k.fence, k.along), measure.ArcSin(k.table, radius)}
 	}
@@ -74,15 +77,13 @@ func (c SlopedCorner) Setting(p Position) Setting {
 // the table.
 type placed struct{ along, fence, table measure.Length }
 
-func (c SlopedCorner) placed(p Position) placed {
+func (c SlopedCorner) placed(p Position, k cutPlane) placed {
 	switch p {
 	case OnEdge:
-		k := c.plane()
 		return placed{k.along, k.back, k.rim}
 	case Propped:
 		return c.propped()
 	}
-	k := c.plane()
 	return placed{k.along, k.rim, k.back}
 }
 
@@ -90,8 +91,8 @@ func (c SlopedCorner) placed(p Position) placed {
 // the same normals as [SlopedCorner.plane].
 func (c SlopedCorner) propped() placed {
 	s, o, plain := c.Own.Flat(), c.Other.Flat(), max(c.Plain, -c.Plain)
-	turn := 2 * plain
-	p := placed{radius.Sin(o).Sin(turn), radius.Sin(s) - radius.Sin(o).Cos(turn), radius.Cos(s) - radius.Cos(o)}
+	turn, other := 2*plain, radius.Sin(o)
+	p := placed{other.Sin(turn), radius.Sin(s) - other.Cos(turn), radius.Cos(s) - radius.Cos(o)}
 	if c.Plain < 0 {
 		p.fence, p.table = -p.fence, -p.table
 	}

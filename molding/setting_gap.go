@@ -27,7 +27,12 @@ type Share struct {
 // the side's face and thickness. Both angles are less than right ones, as on any
 // saw.
 func (c SlopedCorner) Share(side SlopedSide, p Position, s Setting) Share {
-	right, cut := c.plane(), c.planeOf(p, s)
+	return c.shareOf(side, p, s, c.plane())
+}
+
+// shareOf is [SlopedCorner.Share] where the right plane is given.
+func (c SlopedCorner) shareOf(side SlopedSide, p Position, s Setting, right cutPlane) Share {
+	cut := c.planeOf(p, s)
 	size := right.size()
 	share := func(way, wanted, got measure.Length) measure.Length {
 		a, _ := measure.MulDiv(way, int64(got), int64(cut.along))
@@ -40,8 +45,8 @@ func (c SlopedCorner) Share(side SlopedSide, p Position, s Setting) Share {
 
 // planeOf is the plane that a setting cuts in a position.
 func (c SlopedCorner) planeOf(p Position, s Setting) cutPlane {
-	along := radius.Cos(s.Tilt).Cos(s.Miter)
-	fence, table := radius.Cos(s.Tilt).Sin(s.Miter), radius.Sin(s.Tilt)
+	upright, table := radius.Cos(s.Tilt), radius.Sin(s.Tilt)
+	along, fence := upright.Cos(s.Miter), upright.Sin(s.Miter)
 	switch p {
 	case OnEdge:
 		return cutPlane{along, table, fence}
@@ -82,7 +87,23 @@ type Rounded struct {
 // Rounded returns the cut in a position to the nearest step, and the gap of two
 // boards that are both cut off by as much.
 func (c SlopedCorner) Rounded(side SlopedSide, p Position, step measure.Angle) Rounded {
-	s := c.Setting(p).Nearest(step)
-	share := c.Share(side, p, s)
+	right := c.plane()
+	return c.roundedTo(side, p, step, c.settingOf(p, right), right)
+}
+
+func (c SlopedCorner) roundedTo(side SlopedSide, p Position, step measure.Angle, exact Setting, right cutPlane) Rounded {
+	s := exact.Nearest(step)
+	share := c.shareOf(side, p, s, right)
 	return Rounded{step, s, JointGap(share, share)}
+}
+
+// RoundedToSteps is [SlopedCorner.Rounded] to each of [SawSteps].
+func (c SlopedCorner) RoundedToSteps(side SlopedSide, p Position) [3]Rounded {
+	right := c.plane()
+	exact := c.settingOf(p, right)
+	var rounded [3]Rounded
+	for i, step := range SawSteps() {
+		rounded[i] = c.roundedTo(side, p, step, exact, right)
+	}
+	return rounded
 }

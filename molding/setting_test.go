@@ -195,9 +195,12 @@ func TestRounded(t *testing.T) {
 	for range 1000 {
 		c := molding.RegularSlopedCorner(3+r.IntN(20), flat(r.Float64()*90))
 		for _, p := range []molding.Position{molding.LaidFlat, molding.OnEdge, molding.Propped} {
-			exact := c.Setting(p)
-			for _, step := range molding.SawSteps() {
+			exact, all := c.Setting(p), c.RoundedToSteps(side, p)
+			for i, step := range molding.SawSteps() {
 				got := c.Rounded(side, p, step).Setting
+				if c.Rounded(side, p, step) != all[i] {
+					t.Fatalf("%v of %v: %+v, of all steps %+v", step, exact, got, all[i])
+				}
 				if !near(got, exact, float64(step)/2e9) || got.Miter%step != 0 || got.Tilt%step != 0 {
 					t.Fatalf("%v of %v: %v", step, exact, got)
 				}

@@ -95,13 +95,14 @@ type SlopedRail struct {
 // Rail returns the lengths of a side by that of its sight edge and by its two
 // corners, whose own pitch is this side's.
 func (s SlopedSide) Rail(sight measure.Length, left, right SlopedCorner) SlopedRail {
-	rim := left.growth(s.Face) + right.growth(s.Face)
-	back := left.backGrowth(s.Thickness) + right.backGrowth(s.Thickness)
+	a, b := left.plane(), right.plane()
+	rim := a.growth(s.Face) + b.growth(s.Face)
+	back := a.backGrowth(s.Thickness) + b.backGrowth(s.Thickness)
 	return SlopedRail{sight, sight + rim, sight + back, sight + rim + back}
 }
 
 // SightOf returns the length of the sight edge by that of the front's rim: for a
 // box that is given by its outside.
 func (s SlopedSide) SightOf(rim measure.Length, left, right SlopedCorner) measure.Length {
-	return rim - left.growth(s.Face) - right.growth(s.Face)
+	return rim - left.plane().growth(s.Face) - right.plane().growth(s.Face)
 }

@@ -94,15 +94,21 @@ type cutPlane struct{ along, rim, back measure.Length }
 //
 // A corner that points inward is one that points outward, cut the other way.
 func (c SlopedCorner) plane() cutPlane {
-	s, o, plain := c.Own.Flat(), c.Other.Flat(), max(c.Plain, -c.Plain)
-	turn := 2 * plain
-	p := cutPlane{
-		along: radius.Sin(o).Sin(turn),
-		rim:   radius.Sin(s).Cos(o) - radius.Cos(s).Sin(o).Cos(turn),
-		back:  radius - radius.Sin(s).Sin(o).Cos(turn) - radius.Cos(s).Cos(o),
-	}
-	if c.equal() { // the difference lies level, along the bisector
-		p = cutPlane{radius.Cos(plain), radius.Cos(s).Sin(plain), radius.Sin(s).Sin(plain)}
+	own, other, plain := c.Own.Flat(), c.Other.Flat(), max(c.Plain, -c.Plain)
+	sin, cos := measure.SineOf(own), measure.CosineOf(own)
+	var p cutPlane
+	if own == other { // the difference lies level, along the bisector
+		plainSin := measure.SineOf(plain)
+		p = cutPlane{radius.Cos(plain), plainSin.Of(cos.Of(radius)), plainSin.Of(sin.Of(radius))}
+	} else {
+		otherSin, otherCos := measure.SineOf(other), measure.CosineOf(other)
+		turnSin, turnCos := measure.SineOf(2*plain), measure.CosineOf(2*plain)
+		s, k := sin.Of(radius), cos.Of(radius)
+		p = cutPlane{
+			along: turnSin.Of(otherSin.Of(radius)),
+			rim:   otherCos.Of(s) - turnCos.Of(otherSin.Of(k)),
+			back:  radius - turnCos.Of(otherSin.Of(s)) - otherCos.Of(k),
+		}
 	}
 	if c.Plain < 0 {
 		p.rim, p.back = -p.rim, -p.back
@@ -116,15 +122,13 @@ func (p cutPlane) size() measure.Length {
 }
 
 // growth is how much longer a rail's rim is than its sight edge at this corner.
-func (c SlopedCorner) growth(face measure.Length) measure.Length {
-	p := c.plane()
+func (p cutPlane) growth(face measure.Length) measure.Length {
 	grown, _ := measure.MulDiv(face, int64(p.rim), int64(p.along))
 	return grown
 }
 
 // backGrowth is how much longer the back is than the front at this corner.
-func (c SlopedCorner) backGrowth(thickness measure.Length) measure.Length {
-	p := c.plane()
+func (p cutPlane) backGrowth(thickness measure.Length) measure.Length {
 	grown, _ := measure.MulDiv(thickness, int64(p.back), int64(p.along))
 	return grown
 }

@@ -48,14 +48,7 @@ func (f Force) OverTan(a Angle) Force { return Force(timesTan(int64(f), RightAng
 func (f Force) OverSin(a Angle) Force { return Force(overSin(int64(f), a)) }
 
 func timesSin(v int64, a Angle) int64 {
-	sin, one, negative := sine(a)
-	negative = negative != (v < 0)
-	m := magnitude(v)
-	if one {
-		return signed(m, negative)
-	}
-	q, rest := sin.scaled(m)
-	return signed(q+rest.hi>>63, negative)
+	return int64(SineOf(a).Of(Length(v)))
 }
 
 func overSin(v int64, a Angle) int64 {
