@@ -18,7 +18,15 @@ const limitCorners = 1000
 // how far the side that moves farthest may move, all others in proportion; an
 // outline of more than a thousand corners is refused without that. Two sides that
 // lie in one line move by one distance, or are refused ([Step]).
-func (p Polygon) Offset(by ...measure.Length) (Polygon, error) {
+func (p Polygon) Offset(by ...measure.Length) (Polygon, error) { return p.moved(by, false) }
+
+// Stepped is [Polygon.Offset] where two sides that lie in one line, at a corner of
+// 180 degrees, may move by two distances: a short side, square to both, is put
+// between them. So the outline has one corner more for each step; the first of its
+// corners still belongs to the first of p.
+func (p Polygon) Stepped(by ...measure.Length) (Polygon, error) { return p.moved(by, true) }
+
+func (p Polygon) moved(by []measure.Length, stepped bool) (Polygon, error) {
 	n := len(p.corners)
 	if n == 0 {
 		return Polygon{}, checkCount(0, 3, MaxCorners)
@@ -38,12 +46,12 @@ func (p Polygon) Offset(by ...measure.Length) (Polygon, error) {
 		distances[i] = d
 		most = max(most, d, -d)
 	}
-	q, err := p.offset(distances)
+	q, err := p.offset(distances, stepped)
 	if err == nil {
 		return q, nil
 	}
 	if (err.Code == LostSide || err.Code == Meets) && n <= limitCorners {
-		limited(err, explain.AtMost, p.limit(distances, most))
+		limited(err, explain.AtMost, p.limit(distances, most, stepped))
 	}
 	return Polygon{}, err
 }
@@ -51,7 +59,7 @@ func (p Polygon) Offset(by ...measure.Length) (Polygon, error) {
 // limit is how far the farthest side may move: the last distance before one at
 // which the offset is refused. Lines move steadily, so what is lost once is lost
 // from there on.
-func (p Polygon) limit(distances []measure.Length, most measure.Length) measure.Length {
+func (p Polygon) limit(distances []measure.Length, most measure.Length, stepped bool) measure.Length {
 	good, bad := measure.Length(0), most
 	part := make([]measure.Length, len(distances))
 	for bad-good > 1 {
@@ -59,7 +67,7 @@ func (p Polygon) limit(distances []measure.Length, most measure.Length) measure.
 		for i, d := range distances {
 			part[i], _ = d.Scale(int64(middle), int64(most))
 		}
-		if _, err := p.offset(part); err != nil {
+		if _, err := p.offset(part, stepped); err != nil {
 			bad = middle
 		} else {
 			good = middle
@@ -68,17 +76,29 @@ func (p Polygon) limit(distances []measure.Length, most measure.Length) measure.
 	return good
 }
 
-func (p Polygon) offset(by []measure.Length) (Polygon, *Error) {
+func (p Polygon) offset(by []measure.Length, stepped bool) (Polygon, *Error) {
 	n := len(p.corners)
 	lines := make([]line, n)
 	for i, a := range arrowsOf(p.corners) {
 		lines[i] = lineOf(a, int64(by[i])<<grain, p.clockwise)
 	}
-	spots := make([]spot, n)
+	spots := make([]spot, 0, n)
+	starts := make([]int, n) // the spot where a side begins; it ends at the next one
 	for i, c := range p.corners {
-		move, code := lines[(i+n-1)%n].meets(lines[i])
-		spots[i] = c.plus(move)
-		if code == "" && !spots[i].within() {
+		before := (i + n - 1) % n
+		move, code := spot{}, explain.Code("")
+		if stepped && by[before] != by[i] && p.sides[before].Turn == 0 {
+			spots = append(spots, c.plus(lines[before].outward()))
+			move = lines[i].outward()
+			if !spots[len(spots)-1].within() {
+				code = Far
+			}
+		} else {
+			move, code = lines[before].meets(lines[i])
+		}
+		starts[i] = len(spots)
+		spots = append(spots, c.plus(move))
+		if code == "" && !spots[starts[i]].within() {
 			code = Far
 		}
 		if code == Far {
@@ -88,8 +108,9 @@ func (p Polygon) offset(by []measure.Length) (Polygon, *Error) {
 			return Polygon{}, fault(code, i)
 		}
 	}
-	for i, a := range arrowsOf(spots) {
-		if dot(a, lines[i].arrow).sign() <= 0 {
+	arrows := arrowsOf(spots)
+	for i, start := range starts {
+		if dot(arrows[start], lines[i].arrow).sign() <= 0 {
 			return Polygon{}, fault(LostSide, i)
 		}
 	}
@@ -99,13 +120,36 @@ func (p Polygon) offset(by []measure.Length) (Polygon, *Error) {
 	}
 	switch {
 	case err == nil: // turns stay what they are, however short a side gets
-		for i := range q.sides {
-			q.sides[i].Turn = p.sides[i].Turn
+		for i, start := range starts {
+			q.sides[start].Turn = p.sides[i].Turn
+			next := (i + 1) % n
+			if step := (start + 1) % len(spots); step != starts[next] {
+				turn := measure.RightAngle
+				if by[next] > by[i] {
+					turn = -turn
+				}
+				q.sides[start].Turn, q.sides[step].Turn = turn, -turn
+			}
 		}
 	case err.Code == Crosses || err.Code == Reverses:
 		err.Code = Meets
+		err.At, err.Other = sideFrom(starts, err.At), sideFrom(starts, err.Other)
 	}
 	return q, err
+}
+
+// sideFrom is the side that begins at a spot, or after whose end a step does.
+func sideFrom(starts []int, at int) int {
+	if at < 0 {
+		return at
+	}
+	side := len(starts) - 1
+	for i, start := range starts {
+		if start <= at {
+			side = i
+		}
+	}
+	return side
 }
 
 // A line is a side that moves outward.
@@ -132,6 +176,13 @@ func lineOf(arrow spot, by int64, clockwise bool) line {
 	y, _ := measure.MulDiv(arrow.y<<l.shift, half, l.length)
 	l.unit = spot{x, y}
 	return l
+}
+
+// outward is how a point of l moves.
+func (l line) outward() spot {
+	x, _ := measure.MulDiv(l.by, l.unit.y, half)
+	y, _ := measure.MulDiv(l.by, l.unit.x, half)
+	return spot{x, -y}
 }
 
 // meets is how the corner between l and the next line k moves. With unit arrows u
