@@ -116,8 +116,9 @@ type Polygon struct {
 //
 // A rail's sight edge is the panel's side moved by half the allowance less the lip,
 // its outer edge farther by the face; what both gain at the corners, [plane.Growth]
-// says. Each length is rounded once, so that rails come home within a nanometer each. An end without a
-// neighbor is cut square where the sight edge comes to the side without molding.
+// says. Each length is rounded once, so that rails come home within a nanometer each.
+// An end without a neighbor is cut square where the sight edge comes to the line of the
+// side without molding, or at the corner where both lie in one line.
 func (f PolygonFrame) Around(panel plane.Polygon) (Polygon, error) {
 	n := panel.Len()
 	if err := countFault(n, 3, MostCorners); err != nil {
@@ -136,7 +137,7 @@ func (f PolygonFrame) Around(panel plane.Polygon) (Polygon, error) {
 			continue
 		}
 		r.Start, r.Finish = squareEnd(r.Face), squareEnd(r.Face)
-		before, after := f.section((i+n-1)%n), f.section((i+1)%n)
+		before, after := f.beside(n, i, 0), f.beside(n, i, 1)
 		if !before.IsZero() {
 			_, r.Start = MiterBetween(panel.Interior(i), before.Face, r.Face)
 		}
@@ -145,16 +146,10 @@ func (f PolygonFrame) Around(panel plane.Polygon) (Polygon, error) {
 		}
 		side := fineUnit * panel.Side(i).Length
 		var inner, outer [2]measure.Length
-		for j, beside := range [...]Section{before, after} {
-			turn := panel.Turn(i + j)
-			own, other := f.fineSight(r.Section), f.fineSight(beside)
-			inner[j] = plane.Growth(own, other, turn)
-			outer[j] = inner[j]
-			if !beside.IsZero() {
-				outer[j] = plane.Growth(own+fineUnit*r.Face, other+fineUnit*beside.Face, turn)
-			}
+		for j := range inner {
+			inner[j], outer[j] = f.grown(panel, i, j)
 			if least, most := min(inner[j], outer[j]), max(inner[j], outer[j]); least < -fineUnit*plane.Reach || most > fineUnit*plane.Reach {
-				return Polygon{}, &plane.Error{Code: farOrStep(turn), At: (i + j) % n, Other: -1}
+				return Polygon{}, &plane.Error{Code: farOrStep(panel.Turn(i + j)), At: (i + j) % n, Other: -1}
 			}
 		}
 		r.Sight = fromFine(side + inner[0] + inner[1])
@@ -163,6 +158,25 @@ func (f PolygonFrame) Around(panel plane.Polygon) (Polygon, error) {
 		p.Footage += r.Long
 	}
 	return p, nil
+}
+
+// beside is the molding next to side i of n: before it, or after it.
+func (f PolygonFrame) beside(n, i, after int) Section { return f.section((i + n - 1 + 2*after) % n) }
+
+// grown is how much longer than the panel's side i its rail's two edges get at the
+// start, or at the finish, in fine units. In one line with a side without molding the
+// rail ends where its own side does: its sight edge never comes to the other.
+func (f PolygonFrame) grown(panel plane.Polygon, i, finish int) (inner, outer measure.Length) {
+	section, beside, turn := f.section(i), f.beside(panel.Len(), i, finish), panel.Turn(i+finish)
+	if beside.IsZero() && turn == 0 {
+		return 0, 0
+	}
+	own, other := f.fineSight(section), f.fineSight(beside)
+	inner = plane.Growth(own, other, turn)
+	if beside.IsZero() {
+		return inner, inner
+	}
+	return inner, plane.Growth(own+fineUnit*section.Face, other+fineUnit*beside.Face, turn)
 }
 
 // fineUnit is how much finer than in nanometers the rails are added up, as in
@@ -250,11 +264,17 @@ func (f PolygonFrame) Outside(panel plane.Polygon) (plane.Polygon, error) {
 }
 
 func (f PolygonFrame) moved(panel plane.Polygon, by func(Section) measure.Length) (plane.Polygon, error) {
+	n := panel.Len()
 	moves := make([]measure.Length, len(f.Sections))
 	for i, s := range f.Sections {
 		if !s.IsZero() {
 			moves[i] = by(s)
 		}
 	}
-	return panel.Offset(moves...)
+	for i, s := range f.Sections { // only beside no molding is there a step
+		if next := (i + 1) % len(moves); len(moves) == n && moves[i] != moves[next] && panel.Turn(next) == 0 && !s.IsZero() && !f.Sections[next].IsZero() {
+			return plane.Polygon{}, &plane.Error{Code: plane.Step, At: next, Other: -1}
+		}
+	}
+	return panel.Stepped(moves...)
 }

@@ -191,6 +191,9 @@ func (e railExplainer) out(side int) explain.Expr {
 func (e railExplainer) reach(finish, outer bool) explain.Expr {
 	beside, corner := e.beside(finish)
 	own, other := e.f.section(e.i), e.f.section(beside)
+	if other.IsZero() && e.p.Panel.Turn(corner) == 0 {
+		return explain.Const(measure.Length(0))
+	}
 	a, b := e.out(e.i), e.out(beside)
 	equal := e.f.fineSight(own) == e.f.fineSight(other)
 	if outer && !other.IsZero() {
