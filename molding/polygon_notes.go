@@ -25,9 +25,11 @@ type PolygonPlaces struct {
 }
 
 // RegularNotes says what to know about a frame around a regular panel, cut on a saw
-// that swings so far from square, 0 where that is not known.
+// that swings so far from square, 0 where that is not known: also where its
+// rails are short.
 func (f Frame) RegularNotes(p RegularPanel, r Regular, reach measure.Angle, at PolygonPlaces) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/long_point"}}
+	notes = shortNote(notes, r.LongPoint, at.Worked+"/long_point")
 	if p.Sides%2 == 1 && p.Across != plane.OneSide {
 		n := explain.Note{Level: explain.Advice, Code: OddFlats, Path: at.Panel + "/across", Values: []explain.Term{
 			explain.NewTerm("sides", p.Sides, at.Panel+"/sides"), explain.NewTerm("size", p.Size, at.Panel+"/size")}}
@@ -46,11 +48,20 @@ func (f Frame) RegularNotes(p RegularPanel, r Regular, reach measure.Angle, at P
 	return append(notes, RailEnd{Saw: r.Saw, Edge: r.Edge}.ReachNotes(reach, at.Worked)...)
 }
 
-// Notes says what to know about the frame p: how it is cut, sight edges that leave
-// nothing to see, outer edges that run into one another, ends that are square, ends
-// that the saw does not reach.
+// Notes says what to know about the frame p: how it is cut, rails that are short, sight
+// edges that leave nothing to see, outer edges that run into one another,
+// ends that are square, ends that the saw does not reach.
 func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/rails"}}
+	shortest := -1
+	for i, r := range p.Rails {
+		if !r.IsZero() && (shortest < 0 || r.Long < p.Rails[shortest].Long) {
+			shortest = i
+		}
+	}
+	if shortest >= 0 {
+		notes = shortNote(notes, p.Rails[shortest].Long, (at.Worked+"/rails").Index(shortest)+"/long")
+	}
 	notes = f.lostNote(notes, p, NoSight, f.SightEdge, at)
 	if p.Closed() {
 		notes = f.lostNote(notes, p, RailsClash, f.Outside, at)
