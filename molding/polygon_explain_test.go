@@ -236,10 +236,10 @@ func TestRegularNotes(t *testing.T) {
 		return strings.Join(list, " ")
 	}
 	is(t, "octagon", codes(f, molding.RegularPanel{Sides: 8, Across: plane.Flats, Size: in("18")}, 50*measure.Degree), "caution.saw")
-	is(t, "pentagon", codes(f, molding.RegularPanel{Sides: 5, Across: plane.Flats, Size: in("18")}, 0), "caution.saw polygon.odd_flats")
-	is(t, "pentagon by points", codes(f, molding.RegularPanel{Sides: 5, Across: plane.Points, Size: in("18")}, 0), "caution.saw polygon.odd_points")
-	is(t, "pentagon by its side", codes(f, molding.RegularPanel{Sides: 5, Across: plane.OneSide, Size: in("18")}, 0), "caution.saw")
-	is(t, "triangle", codes(f, molding.RegularPanel{Sides: 3, Across: plane.OneSide, Size: in("18")}, 50*measure.Degree), "caution.saw corner.past_reach")
+	is(t, "pentagon", codes(f, molding.RegularPanel{Sides: 5, Across: plane.Flats, Size: in("18")}, 0), "caution.saw polygon.odd_flats fit.thin_bite")
+	is(t, "pentagon by points", codes(f, molding.RegularPanel{Sides: 5, Across: plane.Points, Size: in("18")}, 0), "caution.saw polygon.odd_points fit.thin_bite")
+	is(t, "pentagon by its side", codes(f, molding.RegularPanel{Sides: 5, Across: plane.OneSide, Size: in("18")}, 0), "caution.saw fit.thin_bite")
+	is(t, "triangle", codes(f, molding.RegularPanel{Sides: 3, Across: plane.OneSide, Size: in("18")}, 50*measure.Degree), "caution.saw fit.thin_bite corner.past_reach")
 	is(t, "all lip", codes(f, molding.RegularPanel{Sides: 6, Across: plane.Flats, Size: in("3/8")}, 0), "caution.saw caution.short_rail fit.nothing_seen")
 	f.Allowance = 0
 	is(t, "no play", codes(f, molding.RegularPanel{Sides: 6, Across: plane.Flats, Size: in("9")}, 0), "caution.saw fit.no_allowance")

@@ -25,8 +25,8 @@ type PolygonPlaces struct {
 }
 
 // RegularNotes says what to know about a frame around a regular panel, cut on a saw
-// that swings so far from square, 0 where that is not known: also where its
-// rails are short.
+// that swings so far from square, 0 where that is not known: also where its lip does
+// not hold the panel, and where its rails are short.
 func (f Frame) RegularNotes(p RegularPanel, r Regular, reach measure.Angle, at PolygonPlaces) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/long_point"}}
 	notes = shortNote(notes, r.LongPoint, at.Worked+"/long_point")
@@ -42,15 +42,25 @@ func (f Frame) RegularNotes(p RegularPanel, r Regular, reach measure.Angle, at P
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: NothingSeen, Path: at.Worked + "/sight", Values: []explain.Term{
 			explain.NewTerm("lip", f.Lip, at.Frame+"/lip"), explain.NewTerm("opening", r.Opening, at.Worked+"/opening")}})
 	}
-	if f.Kind != Floater && f.Allowance == 0 {
-		notes = append(notes, explain.Note{Level: explain.Warning, Code: NoAllowance, Path: at.Frame + "/allowance"})
+	if f.Kind != Floater {
+		if f.Allowance == 0 {
+			notes = append(notes, explain.Note{Level: explain.Warning, Code: NoAllowance, Path: at.Frame + "/allowance"})
+		}
+		h := hold{
+			section: Section{Face: f.Face, Lip: f.Lip}, allowance: f.Allowance,
+			path: at.Worked + "/opening", lip: at.Frame + "/lip", total: at.Frame + "/allowance",
+		}
+		if p.Sides%2 == 1 { // the corner across
+			h.one, h.other = r.Saw, r.Saw
+		}
+		notes = h.notes(notes)
 	}
 	return append(notes, RailEnd{Saw: r.Saw, Edge: r.Edge}.ReachNotes(reach, at.Worked)...)
 }
 
 // Notes says what to know about the frame p: how it is cut, rails that are short, sight
-// edges that leave nothing to see, outer edges that run into one another,
-// ends that are square, ends that the saw does not reach.
+// edges that leave nothing to see, outer edges that run into one another, lips that do not
+// hold the panel or hardly, ends that are square, ends that the saw does not reach.
 func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/rails"}}
 	shortest := -1
@@ -69,6 +79,7 @@ func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	if f.Allowance == 0 {
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: NoAllowance, Path: at.Frame + "/allowance"})
 	}
+	notes = f.holdNotes(notes, p, at)
 	for i, r := range p.Rails {
 		here := (at.Worked + "/rails").Index(i)
 		for _, e := range []struct {
