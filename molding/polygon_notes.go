@@ -14,6 +14,7 @@ const (
 	OddPoints  explain.Code = "polygon.odd_points"
 	NoSight    explain.Code = "polygon.no_sight"
 	RailsClash explain.Code = "polygon.rails_clash"
+	RailsCross explain.Code = "polygon.rails_cross"
 	SquareEnds explain.Code = "polygon.square_ends"
 )
 
@@ -59,7 +60,7 @@ func (f Frame) RegularNotes(p RegularPanel, r Regular, reach measure.Angle, at P
 }
 
 // Notes says what to know about the frame p: how it is cut, rails that are short, sight
-// edges that leave nothing to see, outer edges that run into one another, lips that do not
+// edges that leave nothing to see, rails that run into one another, lips that do not
 // hold the panel or hardly, ends that are square, ends that the saw does not reach.
 func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	notes := []explain.Note{{Level: explain.Caution, Code: CautionSaw, Path: at.Worked + "/rails"}}
@@ -75,6 +76,12 @@ func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	notes = f.lostNote(notes, p, NoSight, f.SightEdge, at)
 	if p.Closed() {
 		notes = f.lostNote(notes, p, RailsClash, f.Outside, at)
+	} else if one, other, found := f.cross(p); found {
+		rails := at.Worked + "/rails"
+		notes = append(notes, explain.Note{Level: explain.Warning, Code: RailsCross, Path: rails.Index(one), Values: []explain.Term{
+			explain.NewTerm("rail_number", one+1, rails.Index(one)),
+			explain.NewTerm("other_number", other+1, rails.Index(other)),
+		}})
 	}
 	if f.Allowance == 0 {
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: NoAllowance, Path: at.Frame + "/allowance"})

@@ -42,3 +42,15 @@ func crossing(spots []spot) (a, b int, found bool) {
 func meet(a, b, c, d spot) bool {
 	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
 }
+
+// Meet reports whether the straight lines from a to b and from c to d have a point
+// in common, exactly. All four lie within [Reach]; what lies outside it meets
+// nothing.
+func Meet(a, b, c, d Point) bool {
+	if !a.within() || !b.within() || !c.within() || !d.within() ||
+		max(a.X, b.X) < min(c.X, d.X) || max(c.X, d.X) < min(a.X, b.X) ||
+		max(a.Y, b.Y) < min(c.Y, d.Y) || max(c.Y, d.Y) < min(a.Y, b.Y) {
+		return false
+	}
+	return meet(a.spot(), b.spot(), c.spot(), d.spot())
+}
