@@ -36,14 +36,13 @@ func across(panel plane.Polygon, i int) (one, other measure.Angle) {
 		if off < 0 {
 			off += measure.Turn
 		}
-		if off -= straight; off <= 0 {
+		if off -= straight; off < 0 {
 			one = min(one, -off)
-		}
-		if off >= 0 {
+		} else {
 			other = min(other, off)
 		}
 	}
-	if one == 0 || other == 0 {
+	if other == 0 {
 		return 0, 0
 	}
 	return one, other

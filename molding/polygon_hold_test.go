@@ -173,9 +173,12 @@ func TestDropsOut(t *testing.T) {
 func TestDropsOutEach(t *testing.T) {
 	f := one("2", "1/4", "1/8")
 	wide := f.Sections[0]
-	f.Sections = []molding.Section{wide, {Face: in("1"), Lip: in("1/8")}, {}, {Face: in("1/4"), Lip: in("3/16")}}
+	f.Sections = []molding.Section{
+		wide, {Face: in("1"), Lip: in("1/8")}, {}, {Face: in("1/4"), Lip: in("3/16")}, wide,
+		{Face: in("1"), Lip: in("5/32")}, wide, {Face: in("1"), Lip: in("9/64")},
+	}
 	var said []string
-	for _, n := range f.Notes(rails(f, shape(plane.Box(size("16", "20")))), polygonPlaces) {
+	for _, n := range f.Notes(rails(f, shape(plane.Regular(8, plane.Flats, in("20")))), polygonPlaces) {
 		if n.Code == molding.DropsOut || n.Code == molding.ThinBite {
 			said = append(said, string(n.Code)+" "+string(n.Path))
 			for _, c := range n.Changes {
@@ -183,7 +186,8 @@ func TestDropsOutEach(t *testing.T) {
 			}
 		}
 	}
-	is(t, "said", strings.Join(said, "; "), "fit.drops_out /f/rails/1; /order/frame/sections/1/lip; fit.thin_bite /f/rails/3; /order/frame/allowance")
+	is(t, "said", strings.Join(said, "; "), "fit.drops_out /f/rails/1; /order/frame/sections/1/lip; fit.thin_bite /f/rails/3; /order/frame/allowance; "+
+		"fit.thin_bite /f/rails/5; /order/frame/allowance; /order/frame/sections/5/lip; fit.thin_bite /f/rails/7; /order/frame/sections/7/lip")
 }
 
 // TestRegularHold: a regular frame says the same of its lip as its outline does.

@@ -112,15 +112,13 @@ func TestRailsCross(t *testing.T) {
 		}
 	}
 	// A narrow rail that lies on a wide one altogether crosses none of its edges.
-	f := molding.PolygonFrame{Sections: make([]molding.Section, bracket.Len())}
-	f.Sections[3], f.Sections[5] = molding.Section{Face: in("7 1/2"), Lip: in("1/4")}, molding.Section{}
-	f.Sections[7] = molding.Section{Face: in("1/2"), Lip: in("1/4")}
-	if n := noteOf(f.Notes(rails(f, bracket), polygonPlaces), molding.RailsCross); n != nil {
-		t.Errorf("beside each other: %+v", n)
-	}
-	f.Sections[3].Face = in("9")
-	if n := noteOf(f.Notes(rails(f, bracket), polygonPlaces), molding.RailsCross); n == nil {
-		t.Error("one rail on another is not said")
+	niche := outlineOf(0, 0, 12, 0, 12, 12, 8, 12, 8, 4, 4, 4, 4, 6, 3, 6, 3, 10, 4, 10, 4, 12, 0, 12)
+	for face, said := range map[string]bool{"4": false, "9": true} {
+		f := molding.PolygonFrame{Sections: make([]molding.Section, niche.Len())}
+		f.Sections[3], f.Sections[7] = molding.Section{Face: in(face), Lip: in("1/4")}, molding.Section{Face: in("1/2"), Lip: in("1/4")}
+		if n := noteOf(f.Notes(rails(f, niche), polygonPlaces), molding.RailsCross); (n != nil) != said {
+			t.Errorf("one rail on another, %s wide: %+v", face, n)
+		}
 	}
 }
 

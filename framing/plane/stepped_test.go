@@ -109,6 +109,13 @@ func TestSteppedRefused(t *testing.T) {
 			t.Errorf("%s: %v, want %q", row.name, err, row.code)
 		}
 	}
+	// Of a step at the first corner, the end of the last side lies too far out.
+	q := must(must(plane.New(points(2, 0, 4, 0, 4, 4, 0, 4, 0, 0)...)).Moved(plane.Point{Y: -inch}))
+	_, err := q.Stepped(0, 0, 0, 0, plane.Reach)
+	var e *plane.Error
+	if !errors.As(err, &e) || e.Code != plane.Far || e.At != 0 {
+		t.Errorf("%+v", e)
+	}
 	// A slot whose walls come together, behind a step: the sides are counted as given.
 	slot := must(plane.New(points(4, 0, 20, 0, 20, 20, 11, 20, 11, 10, 15, 10, 15, 5, 5, 5, 5, 10, 9, 10, 9, 20, 0, 20, 0, 0)...))
 	by := make([]measure.Length, slot.Len())
@@ -116,8 +123,7 @@ func TestSteppedRefused(t *testing.T) {
 		by[i] = 2 * inch
 	}
 	by[0] = 0
-	_, err := slot.Stepped(by...)
-	var e *plane.Error
+	_, err = slot.Stepped(by...)
 	if !errors.As(err, &e) || e.Code != plane.Meets || e.At != 2 || e.Other != 10 || e.Limit != explain.Of(inch-1) {
 		t.Errorf("%+v", e)
 	}
