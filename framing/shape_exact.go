@@ -139,6 +139,9 @@ func (w *worker) hangFace(x *exactShape) (measure.Length, explain.Path) {
 
 // outlines is where everything lies; nothing where it cannot be drawn.
 func (w *worker) outlines(x *exactShape) Outlines {
+	if w.form() != regular && w.Frame.Slope.IsZero() {
+		return flatOutlines(x)
+	}
 	n := x.panel.Len()
 	moves, outer := make([]measure.Length, n), make([]measure.Length, n)
 	half, _ := w.Frame.Room().Half()
@@ -174,12 +177,24 @@ func (w *worker) ends(x *exactShape, i int) (start, finish measure.Length) {
 		}
 		return grow(i, (i+n-1)%n), grow(i+1, (i+1)%n)
 	}
-	if w.form() == regular {
-		half, rest := x.regular.Growth.Half()
-		return half, half + rest
+	half, rest := x.regular.Growth.Half()
+	return half, half + rest
+}
+
+// flatOutlines is where the rails lie of a frame whose rails differ.
+func flatOutlines(x *exactShape) Outlines {
+	o := Outlines{Panel: x.panel.Corners()}
+	sight, err := x.frame.SightEdge(x.panel)
+	if err != nil {
+		return o
 	}
-	r := x.polygon.Rails[i]
-	return r.Start.Growth, r.Finish.Growth
+	o.Sight, o.Rails = sight.Corners(), make([][]plane.Point, x.panel.Len())
+	for i, r := range x.frame.Lie(x.polygon) {
+		if !x.polygon.Rails[i].IsZero() {
+			o.Rails[i] = []plane.Point{r.Sight[0], r.Sight[1], r.Outer[1], r.Outer[0]}
+		}
+	}
+	return o
 }
 
 // railCorners are the corners of a rail: its sight edge, and its outer edge back.
@@ -222,9 +237,8 @@ func (o Outlines) bounds() measure.Size {
 // gapsOf are the settings that the saw's scales have nearest to a cut.
 func gapsOf(s *sloped, c molding.SlopedCorner, p molding.Position) []NearestPlan {
 	list := make([]NearestPlan, 0, 3)
-	for _, step := range molding.SawSteps() {
-		r := c.Rounded(s.side, p, step)
-		list = append(list, NearestPlan{step, r.Setting, widest(r.Gap)})
+	for _, r := range c.RoundedToSteps(s.side, p) {
+		list = append(list, NearestPlan{r.Step, r.Setting, widest(r.Gap)})
 	}
 	return list
 }

@@ -100,6 +100,9 @@ func (w *worker) slopeNotes(x *exactShape) []explain.Note {
 			}
 		}
 	}
+	for k, s := range x.slope {
+		notes = append(notes, s.side.CutNotes(s.rail, s.left, s.right, molding.LaidFlat, at.Index(k))...)
+	}
 	if w.shop.Saw.Miter == 0 && w.shop.Saw.Tilt == 0 {
 		return notes
 	}

@@ -202,9 +202,13 @@ func (r Ring) Notes(seen measure.Length, at, worked explain.Path) []explain.Note
 			explain.NewTerm("seen", seen, ""),
 		},
 	}
-	change := explain.Change{Path: at + "/off", To: explain.Of(min(byWedge, byMiss)), Bound: explain.AtMost}
+	least := min(byWedge, byMiss)
+	if down, _ := measure.RoundTo(least, measure.Degree/10_000, measure.Down); down > 0 {
+		least = down // as it is said
+	}
+	change := explain.Change{Path: at + "/off", To: explain.Of(least), Bound: explain.AtMost}
 	if r.Off < 0 {
-		change.To, change.Bound = explain.Of(-min(byWedge, byMiss)), explain.AtLeast
+		change.To, change.Bound = explain.Of(-least), explain.AtLeast
 	}
 	n.Changes = []explain.Change{change}
 	return []explain.Note{n}

@@ -41,7 +41,16 @@ func (r SlopedRail) Longest() measure.Length {
 // blade tilts so far that it can trap the offcut. Worked is where the rail stands;
 // tilts are said to the hundredth of a degree.
 func (s SlopedSide) CutNotes(r SlopedRail, left, right SlopedCorner, p Position, worked explain.Path) []explain.Note {
-	notes := shortNote(nil, r.Longest(), worked)
+	var notes []explain.Note
+	for _, edge := range [...]struct {
+		long measure.Length
+		name explain.Path
+	}{{r.BackRim, "/back_rim"}, {r.FrontRim, "/front_rim"}, {r.BackSight, "/back_sight"}, {r.FrontSight, "/front_sight"}} {
+		if edge.long == r.Longest() {
+			notes = shortNote(notes, edge.long, worked+edge.name)
+			break
+		}
+	}
 	var most measure.Angle
 	for _, c := range []SlopedCorner{left, right} {
 		tilt := c.Setting(p).Tilt
