@@ -48,17 +48,21 @@ func (s *sheet) back() {
 
 // backRails draws the back of the molding, flat and mitered.
 func (s *sheet) backRails(o, i box) {
-	look := `class="wood" fill="#d9c199" stroke="#26211b" stroke-width=".8" stroke-linejoin="round"`
-	if s.metal() {
-		look = `class="metal" fill="#b4b8ba" stroke="#26211b" stroke-width=".8" stroke-linejoin="round"`
-	}
-	s.pen.ring(o, i, look)
+	s.pen.ring(o, i, backLook(s.metal()))
 	s.pen.raw(`<path d="`)
 	s.pen.stroke(o.x0, o.y0, i.x0, i.y0)
 	s.pen.stroke(o.x1, o.y0, i.x1, i.y0)
 	s.pen.stroke(o.x1, o.y1, i.x1, i.y1)
 	s.pen.stroke(o.x0, o.y1, i.x0, i.y1)
 	s.pen.raw(`" `, inkLook, "/>\n")
+}
+
+// backLook is the back of a molding.
+func backLook(metal bool) string {
+	if metal {
+		return `class="metal" fill="#b4b8ba" stroke="#26211b" stroke-width=".8" stroke-linejoin="round"`
+	}
+	return `class="wood" fill="#d9c199" stroke="#26211b" stroke-width=".8" stroke-linejoin="round"`
 }
 
 // backing draws what closes the back: the dust cover of a piece that is ready
@@ -202,19 +206,24 @@ func (s *sheet) hook(x, y int) {
 
 // sayBack tells what the back shows.
 func (s *sheet) sayBack() {
-	f, h := s.piece.Frame, &s.piece.Hang
+	f := s.piece.Frame
 	list := []string{"The piece from behind: what is left from the front is right here.",
 		"The frame is " + by(f.Outside.Width.Spoken(), f.Outside.Height.Spoken()) + " outside, width by height."}
+	s.say("seen from behind", append(list, s.hangSaid()...)...)
+}
+
+// hangSaid tells how the piece hangs.
+func (s *sheet) hangSaid() []string {
+	h := &s.piece.Hang
 	if h.IsZero() {
-		list = append(list, "How it hangs is not decided.")
-	} else {
-		list = append(list, "The hangers bear "+h.Below.Left.Spoken()+" below the top.")
-		if h.Wire.Shown > 0 {
-			list = append(list, "The taut wire rises "+h.Rise.Spoken()+"; cut "+h.Wire.Spoken()+" of wire.")
-			if h.WireTop.Shown < 0 {
-				list = append(list, "It stands above the frame's top: that does not work.")
-			}
+		return []string{"How it hangs is not decided."}
+	}
+	list := []string{"The hangers bear " + h.Below.Left.Spoken() + " below the top."}
+	if h.Wire.Shown > 0 {
+		list = append(list, "The taut wire rises "+h.Rise.Spoken()+"; cut "+h.Wire.Spoken()+" of wire.")
+		if h.WireTop.Shown < 0 {
+			list = append(list, "It stands above the frame's top: that does not work.")
 		}
 	}
-	s.say("seen from behind", list...)
+	return list
 }

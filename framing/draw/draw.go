@@ -10,10 +10,14 @@ const (
 	Front   View = "front"   // to scale, as it hangs
 	Section View = "section" // cut through one rail, enlarged
 	Back    View = "back"    // from behind: left and right change places
+	Rails   View = "rails"   // each different rail laid flat, with both its ends
+	Setup   View = "setup"   // how boards lie at the saw that take more than a plain miter
 )
 
 // Choices lists the views, for readers and forms.
-func (View) Choices() []string { return []string{string(Front), string(Section), string(Back)} }
+func (View) Choices() []string {
+	return []string{string(Front), string(Section), string(Back), string(Rails), string(Setup)}
+}
 
 // Options say what a drawing is for.
 type Options struct {
@@ -60,17 +64,30 @@ func AppendSVG(dst []byte, p framing.Plan, piece int, v View, o Options) []byte 
 		piece: &p.Pieces[piece], order: &p.Order.Pieces[piece],
 	}
 	s.format, _ = p.Order.Show.Format() // what has no format is written exactly
-	if outside := s.piece.Frame.Outside.Shown(); !s.piece.Worked || outside.Width <= 0 || outside.Height <= 0 {
+	if outside := s.piece.Frame.Outside.Shown(); !s.piece.Worked || !s.shaped() && (outside.Width <= 0 || outside.Height <= 0) {
 		return s.empty(dst)
 	}
 	s.pen.b = make([]byte, 0, 24<<10)
-	switch v {
-	case Front:
+	lost := s.shaped() && s.piece.Shape.Outlines.Sight == nil
+	switch {
+	case lost && (v == Front || v == Back):
+		s.undrawn("The lips leave nothing to be seen in this frame: how it looks cannot be drawn. Its rails can.")
+	case v == Front && s.shaped() && !s.boxed():
+		s.outlineFront()
+	case v == Front:
 		s.front()
-	case Section:
+	case v == Section && s.shaped() && s.piece.Shape.Slope != nil:
+		s.slopeSection()
+	case v == Section:
 		s.section()
-	case Back:
+	case v == Back && s.shaped():
+		s.outlineBack()
+	case v == Back:
 		s.back()
+	case v == Rails:
+		s.bars()
+	case v == Setup:
+		s.setup()
 	default:
 		return s.empty(dst)
 	}

@@ -5,13 +5,14 @@ import (
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/material"
+	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/mat"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
 // A face is what is seen of a piece from the front, laid on the paper.
 type face struct {
-	scale
+	plot               // the scale; of rails that differ, where they lie
 	outside, frame box // the frame, and what it leaves to be seen
 	sight          box // what the liner leaves too
 	windows        [1 + mat.MaxUnder]box
@@ -20,17 +21,28 @@ type face struct {
 }
 
 // layFace lays the piece on the paper.
-func (s *sheet) layFace(sc scale) face {
+func (s *sheet) layFace(width, height int) face {
+	var v face
 	f, m := s.piece.Frame, &s.piece.Mat
-	v := face{scale: sc}
-	out := f.Outside.Shown()
-	v.outside = box{0, 0, sc.of(out.Width), sc.of(out.Height)}
-	v.frame = sc.sized(v.outside, f.Sight.Shown())
+	if s.shaped() {
+		v.plot = s.plot(width, height, false)
+		v.outside, v.frame = v.rails, v.inside
+	} else {
+		out := f.Outside.Shown()
+		v.scale = fit(out, width, height)
+		v.outside = box{0, 0, v.of(out.Width), v.of(out.Height)}
+		v.frame = v.sized(v.outside, f.Sight.Shown())
+	}
+	sc := v.scale
 	v.sight = v.frame
 	if !s.piece.Liner.IsZero() {
-		v.sight = sc.sized(v.outside, s.piece.Liner.Sight.Shown())
+		around := v.outside
+		if s.shaped() {
+			around = v.frame
+		}
+		v.sight = sc.sized(around, s.piece.Liner.Sight.Shown())
 	}
-	v.art = sc.sized(v.sight, s.order.Art.Least())
+	v.art = sc.sized(v.sight, s.artSize())
 	v.shown = v.art.within(v.sight)
 	if m.IsZero() {
 		return v
@@ -47,9 +59,34 @@ func (s *sheet) layFace(sc scale) face {
 		v.boards++
 	}
 	lowest := v.windows[v.boards-1]
-	v.art = sc.sized(lowest, s.order.Art.Least())
+	v.art = sc.sized(lowest, s.artSize())
 	v.shown = v.art.within(lowest).within(v.sight)
 	return v
+}
+
+// artSize is the art's own size, or that of the largest rectangle within measured
+// sides.
+func (s *sheet) artSize() measure.Size {
+	if s.skewed() {
+		return measure.Size{Width: s.piece.Art.Width, Height: s.piece.Art.Height}
+	}
+	return s.order.Art.Least()
+}
+
+// skewed reports whether the art is given by four sides.
+func (s *sheet) skewed() bool { return len(s.piece.Art.Outline) == 4 }
+
+// skewedEdge is the edge of such art on the paper, its largest rectangle where the
+// art is taken to be.
+func (s *sheet) skewedEdge(v face) []int {
+	clean := s.piece.Art.Clean
+	p := plot{scale: v.scale, x: clean.Corner.X, y: clean.Corner.Y + clean.Size.Height}
+	xy := p.xy(s.piece.Art.Outline)
+	for i := 0; i < len(xy); i += 2 {
+		xy[i] += v.art.x0
+		xy[i+1] += v.art.y0
+	}
+	return xy
 }
 
 // front draws the piece as it hangs, with its dimensions.
@@ -64,7 +101,7 @@ func (s *sheet) front() {
 		list = line
 	}
 	around := pitch*(rowsAcross+2) + 4*pad
-	v := s.layFace(fit(s.piece.Frame.Outside.Shown(), width-around, height-around-list-2*wordSize))
+	v := s.layFace(width-around, height-around-list-2*wordSize)
 	s.pen.touch(v.outside)
 
 	s.behind(v)
@@ -77,7 +114,10 @@ func (s *sheet) front() {
 	rest := s.stairs(v, calls, r)
 	s.frontRows(v, r)
 	s.rows(r)
-	s.list(rest)
+	s.list(append(rest, s.skewList()...))
+	if s.shaped() {
+		s.slopeWords(s.pen.bounds.x0, s.pen.bounds.y1+pad/2)
+	}
 	s.sayFront()
 }
 
@@ -122,7 +162,12 @@ func (s *sheet) rails(v face) {
 		s.close()
 	}
 	s.part("frame", "frame", "frame", false)
-	s.fourRails(v.outside, v.frame, s.metal(), false)
+	if s.shaped() {
+		s.railAreas(v.plot, func(d side) string { return railLook(s.metal(), false, d) })
+		s.pen.rect(v.frame, inkLook)
+	} else {
+		s.fourRails(v.outside, v.frame, s.metal(), false)
+	}
 	s.close()
 }
 
@@ -157,28 +202,42 @@ func (s *sheet) artSeen(v face) {
 	}
 	p := &s.pen
 	w, h := b.width(), b.height()
+	p.rect(b, s.artFill())
 	switch s.order.Art.Kind {
 	case framing.Mirror:
-		p.rect(b, `class="sheet mirror" fill="#dfe8ea" stroke="#26211b" stroke-width=".5"`)
-		d := min(w, h)
-		p.raw(`<path d="`)
-		for _, k := range [...]int{30, 38, 62} {
-			p.stroke(b.x0+w*k/100-d/6, b.y0+h/2+d/6, b.x0+w*k/100+d/6, b.y0+h/2-d/6)
-		}
-		p.raw(`" class="gleam" fill="none" stroke="#ffffff" stroke-width="2.2" stroke-linecap="round"/>`, "\n")
-		return
+		s.gleam(b)
 	case framing.Canvas:
-		p.rect(b, `class="sheet canvas" fill="#eae1cf" stroke="#26211b" stroke-width=".6"`)
 		s.picture(b)
 		s.weave(b)
-		return
 	case framing.Panel:
-		p.rect(b, `class="sheet panel" fill="#e8d9bd" stroke="#26211b" stroke-width=".6"`)
 		s.picture(b)
 	default:
-		p.rect(b, artLook)
 		s.picture(b.inset(min(w, h) / 9))
 	}
+}
+
+// artFill is the surface of the art.
+func (s *sheet) artFill() string {
+	switch s.order.Art.Kind {
+	case framing.Mirror:
+		return `class="sheet mirror" fill="#dfe8ea" stroke="#26211b" stroke-width=".5"`
+	case framing.Canvas:
+		return `class="sheet canvas" fill="#eae1cf" stroke="#26211b" stroke-width=".6"`
+	case framing.Panel:
+		return `class="sheet panel" fill="#e8d9bd" stroke="#26211b" stroke-width=".6"`
+	}
+	return artLook
+}
+
+// gleam draws the light in a mirror.
+func (s *sheet) gleam(b box) {
+	w, h := b.width(), b.height()
+	d := min(w, h)
+	s.pen.raw(`<path d="`)
+	for _, k := range [...]int{30, 38, 62} {
+		s.pen.stroke(b.x0+w*k/100-d/6, b.y0+h/2+d/6, b.x0+w*k/100+d/6, b.y0+h/2-d/6)
+	}
+	s.pen.raw(`" class="gleam" fill="none" stroke="#ffffff" stroke-width="2.2" stroke-linecap="round"/>`, "\n")
 }
 
 // picture draws water, a far shore and a low sun.
@@ -217,7 +276,9 @@ func (s *sheet) weave(b box) {
 // unfit draws the edge of the art, which one does not see, and the edges of the
 // parts that do not go in or do not stay in.
 func (s *sheet) unfit(v face) {
-	if v.art != v.shown && s.order.Frame.Kind != molding.Floater {
+	if s.skewed() {
+		s.pen.area(hiddenLook, s.skewedEdge(v)...)
+	} else if v.art != v.shown && s.order.Frame.Kind != molding.Floater {
 		s.pen.rect(v.art, hiddenLook)
 	}
 	for i := range s.piece.Layers {

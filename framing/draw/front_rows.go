@@ -17,7 +17,11 @@ func (s *sheet) frontRows(v face, r *rows) {
 	if !s.piece.Liner.IsZero() {
 		size("/liner/sight", v.sight, s.piece.Liner.Sight)
 	}
-	size("/frame/sight", v.frame, s.piece.Frame.Sight)
+	if s.shaped() {
+		s.faceRows(v, r)
+	} else {
+		size("/frame/sight", v.frame, s.piece.Frame.Sight)
+	}
 	size("/frame/outside", v.outside, s.piece.Frame.Outside)
 
 	if v.boards > 0 {
@@ -31,8 +35,47 @@ func (s *sheet) frontRows(v face, r *rows) {
 			span{w.y0, w.y1, s.window("height", s.piece.Mat.Window.Height)},
 			span{w.y1, v.sight.y1, s.border("bottom", s.piece.Mat.Visible.Bottom)})
 	}
+	if s.skewed() {
+		edge, sides := s.skewedEdge(v), s.order.Art.Sides
+		r.add(bottom, span{edge[0], edge[2], s.given("/art/sides/bottom", sides.Bottom)})
+		r.add(right, span{edge[3], edge[5], s.given("/art/sides/right", sides.Right)})
+		return
+	}
 	r.add(bottom, span{v.art.x0, v.art.x1, s.given("/art/width", s.order.Art.Width)})
 	r.add(right, span{v.art.y0, v.art.y1, s.given("/art/height", s.order.Art.Height)})
+}
+
+// faceRows puts the widths of rails that differ, or slope, beside what is seen.
+func (s *sheet) faceRows(v face, r *rows) {
+	f := s.piece.Frame.Sight
+	r.add(top,
+		span{v.outside.x0, v.frame.x0, s.faceLabel(3)},
+		span{v.frame.x0, v.frame.x1, s.worked("/frame/sight/width", f.Width)},
+		span{v.frame.x1, v.outside.x1, s.faceLabel(1)})
+	r.add(left,
+		span{v.outside.y0, v.frame.y0, s.faceLabel(2)},
+		span{v.frame.y0, v.frame.y1, s.worked("/frame/sight/height", f.Height)},
+		span{v.frame.y1, v.outside.y1, s.faceLabel(0)})
+}
+
+// skewList are the other measures of art out of square.
+func (s *sheet) skewList() []callout {
+	if !s.skewed() {
+		return nil
+	}
+	a := s.order.Art.Sides
+	var list []callout
+	for _, l := range [...]label{
+		s.given("/art/sides/top", a.Top).named("art's top edge"),
+		s.given("/art/sides/left", a.Left).named("art's left edge"),
+		s.given("/art/sides/rising", a.Rising).named("diagonal rising to the right"),
+		s.given("/art/sides/falling", a.Falling).named("diagonal falling to the right"),
+	} {
+		if l.text != "0" {
+			list = append(list, callout{label: l})
+		}
+	}
+	return list
 }
 
 // border is how wide a border of the top board is seen: given where the order
@@ -89,7 +132,9 @@ func (s *sheet) callouts() []callout {
 			list = append(list, callout{s.badLabel(i, l), onLayer, i})
 		}
 	}
-	list = append(list, callout{s.given("/frame/face", s.order.Frame.Face).named("face"), onFrame, 0})
+	if !s.shaped() {
+		list = append(list, callout{s.given("/frame/face", s.order.Frame.Face).named("face"), onFrame, 0})
+	}
 	if s.order.Frame.Kind == molding.Floater {
 		list = append(list, callout{s.given("/frame/gap", s.order.Frame.Gap).named("gap"), onGap, 0})
 	}

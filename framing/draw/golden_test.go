@@ -51,6 +51,9 @@ func TestGolden(t *testing.T) {
 		}
 		for i := range plan.Pieces {
 			for _, view := range draw.Front.Choices() {
+				if draw.View(view) == draw.Setup && plan.Pieces[i].Shape.IsZero() {
+					continue // nothing to set up, which another test reads
+				}
 				file := name + "-" + view
 				if i > 0 {
 					file = name + "-" + strconv.Itoa(i+1) + "-" + view

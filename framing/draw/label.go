@@ -18,6 +18,7 @@ type label struct {
 	path   explain.Path
 	given  bool
 	bad    bool
+	after  string // words behind the number
 }
 
 // worked is a figure of the piece's plan, at a path below it.
@@ -58,7 +59,7 @@ func (l label) width() int {
 	if l.word != "" {
 		w += textWidth(l.word+" ", wordSize, false)
 	}
-	return w
+	return w + textWidth(l.after, wordSize, false)
 }
 
 // anchor says which point of a text is given.
@@ -93,7 +94,8 @@ func (s *sheet) write(l label, x, y int, a anchor, upright bool) {
 	p := &s.pen
 	b := textBox(x, y, l.width(), numberSize, a, upright)
 	p.touch(b)
-	if s.Interactive {
+	tap := s.Interactive && l.path != ""
+	if tap {
 		s.open(l)
 		p.rect(box{b.x0 - 6*px, b.y0 - 4*px, b.x1 + 6*px, b.y1 + 4*px}, hitLook)
 	}
@@ -107,9 +109,7 @@ func (s *sheet) write(l label, x, y int, a anchor, upright bool) {
 	}
 	p.raw(` class="text" font-size="15" fill="#26211b">`)
 	if l.word != "" {
-		p.raw(`<tspan class="word" font-size="13" fill="#6b6156">`)
-		p.escape(l.word)
-		p.raw("\u00a0</tspan>") // which no reader of SVG drops
+		s.aword(l.word + "\u00a0") // which no reader of SVG drops
 	}
 	p.raw(`<tspan class="dim `)
 	switch {
@@ -122,15 +122,26 @@ func (s *sheet) write(l label, x, y int, a anchor, upright bool) {
 	default:
 		p.raw(`worked"`)
 	}
-	if !s.Interactive {
+	if !s.Interactive && l.path != "" {
 		s.identify(l)
 	}
 	p.raw(">")
 	p.fractions(l.text)
-	p.raw("</tspan></text>\n")
-	if s.Interactive {
+	p.raw("</tspan>")
+	if l.after != "" {
+		s.aword(l.after)
+	}
+	p.raw("</text>\n")
+	if tap {
 		p.raw("</g>\n")
 	}
+}
+
+// aword writes words beside a number.
+func (s *sheet) aword(text string) {
+	s.pen.raw(`<tspan class="word" font-size="13" fill="#6b6156">`)
+	s.pen.escape(text)
+	s.pen.raw("</tspan>")
 }
 
 // open begins the group that one taps for a number.

@@ -20,8 +20,22 @@ func (s *sheet) sayFront() {
 	list := make([]string, 0, 8)
 	list = append(list,
 		"The frame is "+by(f.Outside.Width.Spoken(), f.Outside.Height.Spoken())+" outside, width by height;",
-		by(f.Sight.Width.Spoken(), f.Sight.Height.Spoken())+" of what is in it is seen.",
-		"The "+string(art.Kind)+" is "+by(s.given("", art.Width).spoken, s.given("", art.Height).spoken)+".")
+		by(f.Sight.Width.Spoken(), f.Sight.Height.Spoken())+" of what is in it is seen.")
+	if s.skewed() {
+		a := art.Sides
+		list = append(list, "The "+string(art.Kind)+" is out of square: its bottom edge is "+s.given("", a.Bottom).spoken+" long, its right "+
+			s.given("", a.Right).spoken+", its top "+s.given("", a.Top).spoken+" and its left "+s.given("", a.Left).spoken+".")
+	} else {
+		list = append(list, "The "+string(art.Kind)+" is "+by(s.given("", art.Width).spoken, s.given("", art.Height).spoken)+".")
+	}
+	if s.shaped() {
+		for i := range s.piece.Shape.Sides {
+			if _, slope := s.sloped(i); slope == nil {
+				list = append(list, "The "+s.railName(i)+" rail is "+s.molding(i).spoken+" wide.")
+			}
+		}
+		list = append(list, s.slopeSaid()...)
+	}
 	if !m.IsZero() {
 		list = append(list,
 			"The mat's window is "+by(m.Window.Width.Spoken(), m.Window.Height.Spoken())+";",

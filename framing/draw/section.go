@@ -64,7 +64,7 @@ func (c *cut) right() int {
 
 // section draws one rail cut through, with what lies in its rabbet.
 func (s *sheet) section() {
-	c := s.layCut()
+	f, c := s.order.Frame, s.layCut()
 	t := s.table()
 	width, height := s.paper()
 	across := width - 2*pitch - 6*pad - t.width() - fan
@@ -102,12 +102,15 @@ func (s *sheet) section() {
 		b := s.pen.bounds
 		s.fanOut(c, t, nil, b.x0, b.y1+pad+len(t.rows)*line/2)
 	}
+	if len(f.Faces) > 0 {
+		s.word("cut through "+s.railWord(s.firstRail()), s.pen.bounds.x0, s.pen.bounds.y1+line)
+	}
 	s.saySection()
 }
 
 // layCut decides where everything lies, in the piece's own lengths.
 func (s *sheet) layCut() cut {
-	f, d := s.order.Frame, s.piece.Depth
+	f, d := s.cutRail(), s.piece.Depth
 	c := cut{pkg: d.Package.Exact}
 	c.frame = profileOf(f, c.pkg)
 	c.holder = c.frame
@@ -243,12 +246,12 @@ func floor(n, step int) int {
 
 // sectionRows puts the dimensions at the molding.
 func (s *sheet) sectionRows(c cut, r *rows) {
-	f := s.order.Frame
+	f := s.cutRail()
 	p := c.frame
 	x := func(l measure.Length) int { return c.of(l) }
 	if p.floater {
 		r.add(bottom,
-			span{0, x(p.face), s.given("/frame/face", f.Face)},
+			span{0, x(p.face), s.molding(s.firstRail())},
 			span{x(p.face), x(p.face + f.Gap), s.given("/frame/gap", f.Gap)})
 		if f.Ledge > 0 {
 			r.add(bottom, span{x(p.face), x(p.face + p.ledge), s.given("/frame/ledge", f.Ledge)})
@@ -263,7 +266,7 @@ func (s *sheet) sectionRows(c cut, r *rows) {
 			r.add(bottom, span{x(h.x), x(h.x + h.face), s.given("/liner/face", l.Face)})
 		}
 		r.add(bottom, span{x(p.face - p.lip), x(p.face), s.given("/frame/lip", f.Lip)})
-		r.add(bottom, span{0, x(p.face), s.given("/frame/face", f.Face)})
+		r.add(bottom, span{0, x(p.face), s.molding(s.firstRail())})
 		if !p.noRabbet {
 			r.add(left, span{x(p.front), x(p.height()), s.given("/frame/rabbet", f.Rabbet)})
 		}
@@ -275,7 +278,7 @@ func (s *sheet) sectionRows(c cut, r *rows) {
 
 // saySection tells what the section shows.
 func (s *sheet) saySection() {
-	f, d := s.order.Frame, s.piece.Depth
+	f, d := s.cutRail(), s.piece.Depth
 	list := []string{"One rail cut through, its front upward: face " + s.given("", f.Face).spoken + ", lip " + s.given("", f.Lip).spoken + "."}
 	if f.Rabbet > 0 {
 		list = append(list, "The rabbet is "+s.given("", f.Rabbet).spoken+" deep.")

@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"slices"
+
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
@@ -18,6 +20,7 @@ type sheet struct {
 
 	pen         pen
 	title, desc string
+	boards      int // drawn at the saw
 }
 
 // Spaces on the paper.
@@ -110,7 +113,7 @@ func (s sheet) empty(dst []byte) []byte {
 	return s.finish(dst)
 }
 
-func (v View) known() bool { return v == Front || v == Section || v == Back }
+func (v View) known() bool { return slices.Contains(v.Choices(), string(v)) }
 
 // part begins the group of a part of the piece. Close it with [sheet.close].
 func (s *sheet) part(id, name, label string, bad bool) {

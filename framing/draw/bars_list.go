@@ -1,0 +1,188 @@
+package draw
+
+import (
+	"strconv"
+
+	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/explain"
+	"github.com/fairmiter/fairmiter/framing/measure"
+)
+
+// endLook is a cut end of a board.
+const endLook = `class="wood end" fill="#ecd9ba" stroke="#26211b" stroke-width=".7" stroke-linejoin="round"`
+
+// listBars are the rails of the piece that differ.
+func (s *sheet) listBars() []bar {
+	shape := &s.piece.Shape
+	switch {
+	case shape.Slope != nil:
+		return s.slopedBars()
+	case s.regular():
+		r := &shape.Regular
+		b := s.equalBar("/shape/regular", r.LongPoint, r.ShortPoint, r.Saw, r.Edge)
+		b.name, b.face = "each side: "+strconv.Itoa(len(shape.Sides))+" alike", s.order.Frame.Face
+		return []bar{b}
+	case s.shaped():
+		return s.cutBars()
+	}
+	var list []bar
+	pair := func(at explain.Path, p framing.RailPlan, name string, face measure.Length) {
+		b := s.equalBar(at, p.LongPoint, p.ShortPoint, p.Saw, p.Edge)
+		b.name, b.face = name+": 2 alike", face
+		list = append(list, b)
+	}
+	f := &s.piece.Frame
+	if f.Horizontal.LongPoint != f.Vertical.LongPoint {
+		pair("/frame/horizontal", f.Horizontal, "top and bottom", s.order.Frame.Face)
+		pair("/frame/vertical", f.Vertical, "left and right", s.order.Frame.Face)
+	} else {
+		pair("/frame/horizontal", f.Horizontal, "all sides", s.order.Frame.Face)
+		list[0].name = "all sides: 4 alike"
+	}
+	if l := &s.piece.Liner; !l.IsZero() {
+		pair("/liner/horizontal", l.Horizontal, "liner, top and bottom", s.order.Liner.Face)
+		pair("/liner/vertical", l.Vertical, "liner, left and right", s.order.Liner.Face)
+	}
+	return list
+}
+
+// equalBar is a rail with equal ends.
+func (s *sheet) equalBar(at explain.Path, long, short framing.Figure, saw, edge_ framing.AngleFigure) bar {
+	b := bar{sight: short.Exact}
+	half := (long.Exact - short.Exact) / 2
+	b.ends[0].growth, b.ends[1].growth = half, half
+	b.above = []edge{{0, 0, s.worked(at+"/short_point", short).named("short point")}}
+	b.below = []edge{{half, half, s.worked(at+"/long_point", long).named("long point")}}
+	b.ends[0].lines = []label{
+		s.angle(at+"/saw", saw, "both ends: saw", " from square").wrong(s.past(saw.Exact)),
+		s.angle(at+"/edge", edge_, "cut", " to the edge"),
+	}
+	if s.past(saw.Exact) {
+		b.notes = append(b.notes, s.pastWords())
+	}
+	return b
+}
+
+// past reports whether the saw does not swing so far.
+func (s *sheet) past(saw measure.Angle) bool {
+	reach := s.piece.Shape.Frame.Reach
+	return reach > 0 && max(saw, -saw) > reach
+}
+
+func (s *sheet) pastWords() string {
+	return "The saw swings to " + degrees(s.piece.Shape.Frame.Reach) + ": how the ends past it are cut, the setup shows."
+}
+
+// cutBars are rails that lie flat and differ.
+func (s *sheet) cutBars() []bar {
+	rails := s.piece.Shape.Rails
+	n := len(rails)
+	order := [2]int{0, 1}
+	if !leftward(s.plot(usualWidth*px, usualHeight*px, false).xy(s.piece.Shape.Outlines.Panel)) {
+		order = [2]int{1, 0} // the inside lies to the right: a rail starts at its right
+	}
+	var list []bar
+	done := make([]bool, n)
+	for i := range rails {
+		r := &rails[i]
+		if done[i] || r.IsZero() {
+			continue
+		}
+		alike := []int{i}
+		for j := i + 1; j < n; j++ {
+			if rails[j] == *r && s.order.Frame.FaceOf(i) == s.order.Frame.FaceOf(j) {
+				alike, done[j] = append(alike, j), true
+			}
+		}
+		at := railAt(i)
+		b := bar{name: s.alike(alike), face: s.order.Frame.FaceOf(i), sight: r.Sight.Exact}
+		past := false
+		for k, e := range [2]struct {
+			end    *framing.EndPlan
+			at     explain.Path
+			beside int
+		}{{&r.Start, at + "/start", (i + n - 1) % n}, {&r.Finish, at + "/finish", (i + 1) % n}} {
+			end := &b.ends[order[k]]
+			end.growth = e.end.Growth.Exact
+			name := [...]string{"left end", "right end"}[order[k]]
+			if e.end.Square {
+				end.lines = []label{{word: name + ", no rail beside it:"}, s.angle(e.at+"/saw", e.end.Saw, "square, saw", " from square"), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
+				continue
+			}
+			if len(alike) == 1 {
+				name += ", at " + s.railWord(e.beside)
+			}
+			bad := s.past(e.end.Saw.Exact)
+			past = past || bad
+			end.lines = []label{{word: name + ":"}, s.angle(e.at+"/saw", e.end.Saw, "saw", " from square"+inward(e.end.Saw)).wrong(bad), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
+		}
+		a, z := b.ends[0].growth, b.ends[1].growth
+		b.above = []edge{{0, 0, s.worked(at+"/sight", r.Sight).named("sight")}}
+		b.below = []edge{{a, z, s.worked(at+"/outer", r.Outer).named("outer")}}
+		if r.Long.Exact > r.Outer.Exact {
+			b.below = append(b.below, edge{max(a, 0), max(z, 0), s.worked(at+"/long", r.Long).named("overall")})
+		}
+		if past {
+			b.notes = append(b.notes, s.pastWords())
+		}
+		list = append(list, b)
+	}
+	return list
+}
+
+// inward says of a setting below nothing that the sight edge is the longer one.
+func inward(a framing.AngleFigure) string {
+	if a.Shown < 0 {
+		return ", the sight edge longer"
+	}
+	return ""
+}
+
+// alike names sides that are cut alike.
+func (s *sheet) alike(sides []int) string {
+	switch {
+	case len(sides) == 1:
+		return s.railWord(sides[0]) + ": one"
+	case len(sides) == len(s.piece.Shape.Sides):
+		return "each side: " + strconv.Itoa(len(sides)) + " alike"
+	}
+	return s.railNames(sides) + ": " + strconv.Itoa(len(sides)) + " alike"
+}
+
+// slopedBars are boards that slope, their fronts upward.
+func (s *sheet) slopedBars() []bar {
+	var list []bar
+	for k := range s.piece.Shape.Slope {
+		p := &s.piece.Shape.Slope[k]
+		at := explain.Path("/shape/slope").Index(k)
+		b := bar{name: s.alike(p.Sides), face: p.Side.Face, sight: p.FrontSight.Exact, back: true, notes: []string{pitchWords(p.Side.Pitch)}}
+		for i, e := range [2]*framing.SlopeEndPlan{&p.Left, &p.Right} {
+			end, here := &b.ends[i], at+explain.Path([...]string{"/left", "/right"}[i])
+			end.growth = p.Side.Face.Tan(e.Flat.Miter.Exact)
+			end.back = p.Side.Thickness.Tan(e.OnEdge.Miter.Exact)
+			reach := s.plan.Order.Shop.Saw
+			end.lines = []label{
+				{word: [...]string{"left end", "right end"}[i] + ", laid flat:"},
+				s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square").wrong(beyond(e.Flat.Miter, reach.Miter)),
+				s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright").wrong(beyond(e.Flat.Tilt, reach.Tilt)),
+			}
+		}
+		l, r := &b.ends[0], &b.ends[1]
+		b.above = []edge{
+			{0, 0, s.worked(at+"/front_sight", p.FrontSight).named("front, sight")},
+			{l.back, r.back, s.worked(at+"/back_sight", p.BackSight).named("back, sight")},
+		}
+		b.below = []edge{
+			{l.growth, r.growth, s.worked(at+"/front_rim", p.FrontRim).named("front, rim")},
+			{l.growth + l.back, r.growth + r.back, s.worked(at+"/back_rim", p.BackRim).named("back, rim")},
+		}
+		list = append(list, b)
+	}
+	return list
+}
+
+// beyond reports whether a scale does not reach a setting; a reach of nothing is not
+// known.
+func beyond(a framing.AngleFigure, reach measure.Angle) bool {
+	return reach > 0 && max(a.Exact, -a.Exact) > reach
+}

@@ -1,0 +1,266 @@
+package draw
+
+import (
+	"strconv"
+
+	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/plane"
+)
+
+// outlineFront draws a frame around an outline that is no rectangle as it hangs.
+func (s *sheet) outlineFront() {
+	width, height := s.paper()
+	o := &s.piece.Shape.Outlines
+	lines := len(o.Rails) + len(s.piece.Shape.Slope)
+	if s.regular() {
+		lines = 4
+	}
+	p := s.plot(width-2*pitch-5*pad, height-4*pitch-4*pad-min(lines*line, height/3), false)
+	all := p.all()
+	s.pen.touch(all)
+
+	s.part("art", "art", partWord(framing.ArtLayer), false)
+	s.pen.area(s.artFill(), p.xy(o.Panel)...)
+	s.inOutline(p)
+	s.close()
+	s.part("frame", "frame", "frame", false)
+	s.railAreas(p, func(d side) string { return railLook(s.metal(), false, d) })
+	s.pen.area(inkLook, p.xy(o.Sight)...)
+	s.close()
+	s.panelEdge(p)
+
+	r := &rows{around: all, base: [4]int{pad / 2, pad / 2, pad / 2, pad / 2}}
+	s.outlineRows(p, r)
+	s.rows(r)
+	s.outlineList(p)
+	s.sayOutline()
+}
+
+// inOutline draws what tells the art from a plain surface: the gleam of a mirror, or
+// the art that the outline goes around.
+func (s *sheet) inOutline(p plot) {
+	art := s.order.Art
+	switch {
+	case art.Kind == framing.Mirror:
+		s.gleam(p.inside)
+	case s.regular() && s.piece.Shape.Panel.Sides%2 == 0 && art.Width > 0:
+		x, y := p.at(plane.Point{})
+		b := p.sized(box{x, y, x, y}, art.Least())
+		s.pen.rect(b, thinLook)
+		s.picture(b.inset(min(b.width(), b.height()) / 9))
+	}
+}
+
+// panelEdge draws the edge of the panel, which one does not see under the rails, and
+// a letter inside each side.
+func (s *sheet) panelEdge(p plot) {
+	o := &s.piece.Shape.Outlines
+	panel, sight := p.xy(o.Panel), p.xy(o.Sight)
+	s.pen.area(hiddenLook, panel...)
+	if s.regular() || len(sight) != len(panel) {
+		return
+	}
+	turn := 1
+	if !leftward(panel) {
+		turn = -1
+	}
+	var written []box
+	for i := 0; i < len(panel); i += 2 {
+		j := (i + 2) % len(panel)
+		ax, ay, bx, by := sight[i], sight[i+1], sight[j], sight[j+1]
+		dx, dy := bx-ax, by-ay
+		long := max(abs(dx)+abs(dy), 1) // between the length and 1.4 of it
+		x := (ax+bx)/2 + turn*dy*17*px/long
+		y := (ay+by)/2 - turn*dx*17*px/long
+		name := s.railName(i / 2)
+		b := textBox(x, y+wordSize*35/100, textWidth(name, wordSize, false), wordSize, middle, false)
+		free := true
+		for _, w := range written {
+			free = free && b.inset(-px).within(w).empty()
+		}
+		if !free {
+			continue
+		}
+		written = append(written, b)
+		s.pen.num(`<text class="mark" x="`, x)
+		s.pen.num(`" y="`, y+wordSize*35/100)
+		s.pen.raw(`" font-size="13" text-anchor="middle" fill="#26211b">`, name, "</text>\n")
+	}
+}
+
+// outlineRows puts what is seen and the outside above and to the left, and the two
+// edges of a level rail at the bottom.
+func (s *sheet) outlineRows(p plot, r *rows) {
+	shape := &s.piece.Shape
+	least, most := corners(shape.Outlines.Sight)
+	if s.regular() {
+		sight := s.worked("/shape/regular/sight", shape.Regular.Sight)
+		if isLength(most.X-least.X, shape.Regular.Sight.Exact) {
+			r.add(top, span{p.inside.x0, p.inside.x1, sight})
+			sight = sight.unplaced()
+		}
+		if isLength(most.Y-least.Y, shape.Regular.Sight.Exact) {
+			r.add(left, span{p.inside.y0, p.inside.y1, sight})
+		}
+	}
+	across, down := s.outsideLabels()
+	r.add(top, span{p.rails.x0, p.rails.x1, across})
+	r.add(left, span{p.rails.y0, p.rails.y1, down})
+	if rail := s.levelRail(p); rail != nil {
+		q := p.xy(rail)
+		r.add(bottom, span{q[0], q[2], s.worked("/shape/regular/short_point", shape.Regular.ShortPoint)})
+		r.add(bottom, span{q[6], q[4], s.worked("/shape/regular/long_point", shape.Regular.LongPoint)})
+	}
+}
+
+// levelRail is the lowest rail of a regular frame that lies flat and stands on a
+// side.
+func (s *sheet) levelRail(p plot) []plane.Point {
+	if !s.regular() || s.piece.Shape.Slope != nil {
+		return nil
+	}
+	for _, rail := range s.piece.Shape.Outlines.Rails {
+		if len(rail) == 4 {
+			if q := p.xy(rail); q[5] == q[7] && q[5] == p.rails.y1 {
+				return rail
+			}
+		}
+	}
+	return nil
+}
+
+// outlineList writes below the piece what has no place beside it: the rails one by
+// one, or what is true of all of them.
+func (s *sheet) outlineList(p plot) {
+	shape := &s.piece.Shape
+	list := []label{s.molding(s.firstRail()).named("face")}
+	if len(s.order.Frame.Faces) > 0 {
+		list = nil
+	}
+	if s.regular() {
+		list = append(list, s.panelSize())
+		if s.levelRail(p) == nil && shape.Slope == nil {
+			list = append(list,
+				s.worked("/shape/regular/long_point", shape.Regular.LongPoint).named("each rail, long point"),
+				s.worked("/shape/regular/short_point", shape.Regular.ShortPoint).named("each rail, short point"))
+		}
+		if shape.Slope != nil {
+			list = append(list,
+				s.worked("/shape/slope/0/front_rim", shape.Slope[0].FrontRim).named("each side, rim"),
+				s.worked("/shape/slope/0/front_sight", shape.Slope[0].FrontSight).named("each side, sight edge"))
+		}
+	}
+	x, y := s.pen.bounds.x0, s.pen.bounds.y1+pad/2
+	for _, l := range list {
+		y += line
+		s.write(l, x, y, start, false)
+	}
+	if !s.regular() {
+		y = s.railList(x, y)
+	}
+	s.slopeWords(x, y)
+}
+
+// firstRail is the first side that has a rail.
+func (s *sheet) firstRail() int {
+	for i, section := range s.piece.Shape.Frame.Sections {
+		if !section.IsZero() {
+			return i
+		}
+	}
+	return 0
+}
+
+// railList writes the outer and the sight edge of each rail.
+func (s *sheet) railList(x, y int) int {
+	shape := &s.piece.Shape
+	widest := 0
+	for i := range shape.Rails {
+		widest = max(widest, textWidth(s.railName(i), wordSize, false), s.worked("", shape.Rails[i].Outer).named("outer").width(), s.worked("", shape.Rails[i].Sight).named("sight").width())
+	}
+	for i := range shape.Sides {
+		y += line
+		s.word(s.railName(i), x, y)
+		at := railAt(i)
+		switch _, slope := s.sloped(i); {
+		case slope != nil:
+			if i == slope.Sides[0] {
+				k, _ := s.sloped(i)
+				s.write(s.worked(k+"/front_rim", slope.FrontRim).named("rim"), x+3*pad, y, start, false)
+				s.write(s.worked(k+"/front_sight", slope.FrontSight).named("sight"), x+5*pad+widest, y, start, false)
+			} else {
+				s.word("as "+s.railName(slope.Sides[0]), x+3*pad, y)
+			}
+		case i >= len(shape.Rails) || shape.Rails[i].IsZero():
+			s.write(s.plain(shape.Sides[i].Length).named("no rail, the panel's edge is bare"), x+3*pad, y, start, false)
+		default:
+			s.write(s.worked(at+"/outer", shape.Rails[i].Outer).named("outer"), x+3*pad, y, start, false)
+			s.write(s.worked(at+"/sight", shape.Rails[i].Sight).named("sight"), x+5*pad+widest, y, start, false)
+			if i < len(s.order.Frame.Faces) {
+				s.write(s.molding(i).named("face"), x+7*pad+2*widest, y, start, false)
+			}
+		}
+	}
+	return y
+}
+
+// slopeWords says how far sides slope that are drawn as wide as they look.
+func (s *sheet) slopeWords(x, y int) {
+	slopes := s.piece.Shape.Slope
+	if slopes == nil {
+		return
+	}
+	width := max(s.pen.bounds.x1-x, leastPaper*px)
+	if s.order.Frame.Slope.Alike() {
+		y = s.wrapped("each side: "+pitchWords(slopes[0].Side.Pitch), x, y, width)
+	} else {
+		for k := range slopes {
+			y = s.wrapped(s.railNames(slopes[k].Sides)+": "+pitchWords(slopes[k].Side.Pitch), x, y, width)
+		}
+	}
+	s.wrapped("sides are drawn as wide as they look, which is their run", x, y, width)
+}
+
+// panelSize is the size of a regular panel, as the order gives it where it does.
+func (s *sheet) panelSize() label {
+	o, p := &s.order.Art.Outline, &s.piece.Shape.Panel
+	word := "panel across " + string(p.Across)
+	if p.Across == plane.OneSide {
+		word = "panel, along one side"
+	}
+	if o.Size == p.Size && o.Size > 0 {
+		return s.given("/art/outline/size", o.Size).named(word)
+	}
+	return s.worked("/shape/regular/panel", s.piece.Shape.Regular.Panel).named("panel across flats")
+}
+
+// sayOutline tells what the front of a frame shows that is no rectangle.
+func (s *sheet) sayOutline() {
+	shape := &s.piece.Shape
+	list := []string{"The frame has " + strconv.Itoa(len(shape.Sides)) + " sides and is " +
+		by(s.outside(shape.Bounds.Width).spoken, s.outside(shape.Bounds.Height).spoken) + " outside, width by height."}
+	if s.regular() {
+		r := &shape.Regular
+		list = append(list, "All sides are alike: "+r.Outside.Spoken()+" across flats outside, "+r.Sight.Spoken()+" of what is in it is seen.")
+	}
+	for i := range shape.Rails {
+		rail := &shape.Rails[i]
+		if rail.IsZero() {
+			list = append(list, "Side "+s.railName(i)+" has no rail.")
+			continue
+		}
+		list = append(list, "Rail "+s.railName(i)+" is "+rail.Outer.Spoken()+" long outside, "+rail.Sight.Spoken()+" along the sight edge.")
+	}
+	s.say("seen from the front", append(list, s.slopeSaid()...)...)
+}
+
+// slopeSaid tells how far sides slope.
+func (s *sheet) slopeSaid() []string {
+	var list []string
+	for k := range s.piece.Shape.Slope {
+		slope := &s.piece.Shape.Slope[k]
+		p := slope.Side.Pitch
+		list = append(list, "Sides slope by "+spokenAngle(p.Flat())+" from flat, "+spokenAngle(p.Vertical())+" from vertical; they are drawn as wide as they look, "+slope.Run.Spoken()+".")
+	}
+	return list
+}
