@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/explain"
 )
 
 // back draws the piece from behind, hanging as it hangs: left and right have
@@ -175,9 +176,9 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 			r.add(right, up, rise)
 		}
 	}
-	r.add(right, span{0, ry, s.worked("/hang/below/left", h.Below.Left)})
+	r.add(right, span{0, ry, s.bears("/hang/below/left", h.Below.Left)})
 	if h.Below.Left != h.Below.Right {
-		r.add(left, span{0, ly, s.worked("/hang/below/right", h.Below.Right)})
+		r.add(left, span{0, ly, s.bears("/hang/below/right", h.Below.Right)})
 	}
 
 	var notes []label
@@ -185,6 +186,11 @@ func (s *sheet) hanging(c scale, frame box, r *rows) []label {
 		notes = append(notes, s.worked("/hang/wire", h.Wire).named("wire to cut"))
 	}
 	return append(notes, s.marks(h)...)
+}
+
+// bears is how far below the top a hanger bears.
+func (s *sheet) bears(at explain.Path, f framing.Figure) label {
+	return s.aside(at, f, "", "above the top").wrong(f.Shown < 0)
 }
 
 // hanger draws a ring on its strap, or a sawtooth.

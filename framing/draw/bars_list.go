@@ -51,11 +51,14 @@ func (s *sheet) equalBar(at explain.Path, long, short framing.Figure, saw, edge_
 	b := bar{sight: short.Exact}
 	half := (long.Exact - short.Exact) / 2
 	b.ends[0].growth, b.ends[1].growth = half, half
-	b.above = []edge{{0, 0, s.worked(at+"/short_point", short).named("short point")}}
-	b.below = []edge{{half, half, s.worked(at+"/long_point", long).named("long point")}}
+	b.above = []edge{{0, 0, s.edgeOf(at+"/short_point", short, "short point")}}
+	b.below = []edge{{half, half, s.edgeOf(at+"/long_point", long, "long point")}}
 	b.ends[0].lines = []label{
 		s.angle(at+"/saw", saw, "both ends: saw", " from square").wrong(s.past(saw.Exact)),
 		s.angle(at+"/edge", edge_, "cut", " to the edge"),
+	}
+	if short.Exact < 0 {
+		b.notes = append(b.notes, crossing)
 	}
 	if s.past(saw.Exact) {
 		b.notes = append(b.notes, s.pastWords())
@@ -117,10 +120,13 @@ func (s *sheet) cutBars() []bar {
 			end.lines = []label{{word: name + ":"}, s.angle(e.at+"/saw", e.end.Saw, "saw", " from square"+inward(e.end.Saw)).wrong(bad), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
 		}
 		a, z := b.ends[0].growth, b.ends[1].growth
-		b.above = []edge{{0, 0, s.worked(at+"/sight", r.Sight).named("sight")}}
-		b.below = []edge{{a, z, s.worked(at+"/outer", r.Outer).named("outer")}}
+		b.above = []edge{{0, 0, s.edgeOf(at+"/sight", r.Sight, "sight")}}
+		b.below = []edge{{a, z, s.edgeOf(at+"/outer", r.Outer, "outer")}}
 		if r.Long.Exact > r.Outer.Exact {
-			b.below = append(b.below, edge{max(a, 0), max(z, 0), s.worked(at+"/long", r.Long).named("overall")})
+			b.below = append(b.below, edge{max(a, 0), max(z, 0), s.edgeOf(at+"/long", r.Long, "overall")})
+		}
+		if min(r.Outer.Exact, r.Sight.Exact) < 0 {
+			b.notes = append(b.notes, crossing)
 		}
 		if past {
 			b.notes = append(b.notes, s.pastWords())
@@ -169,17 +175,23 @@ func (s *sheet) slopedBars() []bar {
 		}
 		l, r := &b.ends[0], &b.ends[1]
 		b.above = []edge{
-			{0, 0, s.worked(at+"/front_sight", p.FrontSight).named("front, sight")},
-			{l.back, r.back, s.worked(at+"/back_sight", p.BackSight).named("back, sight")},
+			{0, 0, s.edgeOf(at+"/front_sight", p.FrontSight, "front sight")},
+			{l.back, r.back, s.edgeOf(at+"/back_sight", p.BackSight, "back sight")},
 		}
 		b.below = []edge{
-			{l.growth, r.growth, s.worked(at+"/front_rim", p.FrontRim).named("front, rim")},
-			{l.growth + l.back, r.growth + r.back, s.worked(at+"/back_rim", p.BackRim).named("back, rim")},
+			{l.growth, r.growth, s.edgeOf(at+"/front_rim", p.FrontRim, "front rim")},
+			{l.growth + l.back, r.growth + r.back, s.edgeOf(at+"/back_rim", p.BackRim, "back rim")},
+		}
+		if min(p.FrontSight.Exact, p.FrontRim.Exact) < 0 {
+			b.notes = append(b.notes, crossing)
 		}
 		list = append(list, b)
 	}
 	return list
 }
+
+// crossing says of a rail that it has no edge on one side.
+const crossing = "The cuts cross before they reach an edge: this rail cannot be made so."
 
 // beyond reports whether a scale does not reach a setting; a reach of nothing is not
 // known.

@@ -1,10 +1,13 @@
 // Package draw draws one worked piece as SVG text, as a shop drawing would show
-// it: from the front, cut through one rail, and from behind.
+// it: from the front, cut through one rail, and from behind; its rails laid flat,
+// and how boards lie at the saw that take more than a plain miter.
 //
 // It computes no trade math. Every number that is written is the text of a
 // figure of the plan, or of a length of the order; every line lies where the
 // plan's shown lengths put it, scaled to the paper. So the borders of a drawing
-// add up as its numbers do, and what does not fit is drawn as not fitting.
+// add up as its numbers do, and what does not fit is drawn as not fitting. A frame
+// that is no plain rectangle is drawn from the plan's outlines, which are exact.
+// What cannot be drawn is said in words.
 //
 // # Paper
 //
@@ -35,13 +38,14 @@
 //	frac        a fraction within a number, to be set diagonally
 //	usual       beside given: the order left it to the shop's default
 //	bad         what does not fit
-//	ink, line, hidden, hatch, word, name
-//	            outlines, dimension lines, hidden edges, hatching, words and
-//	            the piece's name
+//	ink, line, hidden, hatch, word, name, mark
+//	            outlines, dimension lines, hidden edges, hatching, words,
+//	            the piece's name, and the letter of a side
 //
 // A dimension has the place of its figure in data-path, a JSON Pointer into the
 // plan ("/pieces/0/frame/outside/width", or "/order/pieces/0/frame/face" for
-// what is given), and an id that keeps from one drawing to the next:
+// what is given), and an id that keeps from one drawing to the next; a number
+// that follows from no figure, or stands there already, has neither:
 // "front-frame-outside-width". The drawings of a second piece begin "front2-".
 //
 // Lettering is in Fairmiter Sans, which the page brings along. The table of its

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/plane"
 )
 
@@ -20,7 +21,11 @@ func (s *sheet) outlineFront() {
 	s.pen.touch(all)
 
 	s.part("art", "art", partWord(framing.ArtLayer), false)
-	s.pen.area(s.artFill(), p.xy(o.Panel)...)
+	fill := s.artFill()
+	if s.upright() {
+		fill = behindLook
+	}
+	s.pen.area(fill, p.xy(o.Panel)...)
 	s.inOutline(p)
 	s.close()
 	s.part("frame", "frame", "frame", false)
@@ -39,16 +44,22 @@ func (s *sheet) outlineFront() {
 // inOutline draws what tells the art from a plain surface: the gleam of a mirror, or
 // the art that the outline goes around.
 func (s *sheet) inOutline(p plot) {
-	art := s.order.Art
 	switch {
-	case art.Kind == framing.Mirror:
+	case s.order.Art.Kind == framing.Mirror:
 		s.gleam(p.inside)
-	case s.regular() && s.piece.Shape.Panel.Sides%2 == 0 && art.Width > 0:
+	case s.upright():
 		x, y := p.at(plane.Point{})
-		b := p.sized(box{x, y, x, y}, art.Least())
-		s.pen.rect(b, thinLook)
+		b := p.sized(box{x, y, x, y}, s.order.Art.Least())
+		s.pen.rect(b, s.artFill())
 		s.picture(b.inset(min(b.width(), b.height()) / 9))
 	}
+}
+
+// upright reports whether a rectangle of art lies in the middle of the outline that
+// goes around it. With an odd number of sides it lies elsewhere.
+func (s *sheet) upright() bool {
+	o := &s.order.Art.Outline
+	return o.By == framing.ByAround && o.Stand != plane.Sideways && o.Sides%2 == 0 && s.order.Art.Kind != framing.Mirror
 }
 
 // panelEdge draws the edge of the panel, which one does not see under the rails, and
@@ -141,13 +152,13 @@ func (s *sheet) outlineList(p plot) {
 		list = append(list, s.panelSize())
 		if s.levelRail(p) == nil && shape.Slope == nil {
 			list = append(list,
-				s.worked("/shape/regular/long_point", shape.Regular.LongPoint).named("each rail, long point"),
-				s.worked("/shape/regular/short_point", shape.Regular.ShortPoint).named("each rail, short point"))
+				s.edgeOf("/shape/regular/long_point", shape.Regular.LongPoint, "each rail, long point"),
+				s.edgeOf("/shape/regular/short_point", shape.Regular.ShortPoint, "each rail, short point"))
 		}
 		if shape.Slope != nil {
 			list = append(list,
-				s.worked("/shape/slope/0/front_rim", shape.Slope[0].FrontRim).named("each side, rim"),
-				s.worked("/shape/slope/0/front_sight", shape.Slope[0].FrontSight).named("each side, sight edge"))
+				s.edgeOf("/shape/slope/0/front_rim", shape.Slope[0].FrontRim, "each side, rim"),
+				s.edgeOf("/shape/slope/0/front_sight", shape.Slope[0].FrontSight, "each side, sight edge"))
 		}
 	}
 	x, y := s.pen.bounds.x0, s.pen.bounds.y1+pad/2
@@ -171,37 +182,52 @@ func (s *sheet) firstRail() int {
 	return 0
 }
 
-// railList writes the outer and the sight edge of each rail.
+// railList writes the outer and the sight edge of each rail, column by column.
 func (s *sheet) railList(x, y int) int {
 	shape := &s.piece.Shape
-	widest := 0
-	for i := range shape.Rails {
-		widest = max(widest, textWidth(s.railName(i), wordSize, false), s.worked("", shape.Rails[i].Outer).named("outer").width(), s.worked("", shape.Rails[i].Sight).named("sight").width())
-	}
-	for i := range shape.Sides {
-		y += line
-		s.word(s.railName(i), x, y)
-		at := railAt(i)
-		switch _, slope := s.sloped(i); {
+	lines := make([][]label, len(shape.Sides))
+	for i := range lines {
+		at, slope := s.sloped(i)
+		line := []label{{word: s.railName(i)}}
+		switch {
+		case slope != nil && i == slope.Sides[0]:
+			line = append(line, s.edgeOf(at+"/front_rim", slope.FrontRim, "rim"), s.edgeOf(at+"/front_sight", slope.FrontSight, "sight"))
 		case slope != nil:
-			if i == slope.Sides[0] {
-				k, _ := s.sloped(i)
-				s.write(s.worked(k+"/front_rim", slope.FrontRim).named("rim"), x+3*pad, y, start, false)
-				s.write(s.worked(k+"/front_sight", slope.FrontSight).named("sight"), x+5*pad+widest, y, start, false)
-			} else {
-				s.word("as "+s.railName(slope.Sides[0]), x+3*pad, y)
-			}
+			line = append(line, label{word: "as " + s.railName(slope.Sides[0])})
 		case i >= len(shape.Rails) || shape.Rails[i].IsZero():
-			s.write(s.plain(shape.Sides[i].Length).named("no rail, the panel's edge is bare"), x+3*pad, y, start, false)
+			line = append(line, s.plain(shape.Sides[i].Length).named("no rail, the panel's edge is bare"))
 		default:
-			s.write(s.worked(at+"/outer", shape.Rails[i].Outer).named("outer"), x+3*pad, y, start, false)
-			s.write(s.worked(at+"/sight", shape.Rails[i].Sight).named("sight"), x+5*pad+widest, y, start, false)
-			if i < len(s.order.Frame.Faces) {
-				s.write(s.molding(i).named("face"), x+7*pad+2*widest, y, start, false)
+			line = append(line, s.edgeOf(railAt(i)+"/outer", shape.Rails[i].Outer, "outer"), s.edgeOf(railAt(i)+"/sight", shape.Rails[i].Sight, "sight"))
+		}
+		if i < len(s.order.Frame.Faces) && len(line) == 3 {
+			line = append(line, s.molding(i).named("face"))
+		}
+		lines[i] = line
+	}
+	var column [5]int // where each begins
+	for k := range 4 {
+		for _, line := range lines {
+			if k == 1 && len(line) == 2 { // it runs on
+				continue
 			}
+			if k < len(line) {
+				column[k+1] = max(column[k+1], column[k]+line[k].width()+2*pad)
+			}
+		}
+		column[k+1] = max(column[k+1], column[k])
+	}
+	for _, list := range lines {
+		y += line
+		for k, l := range list {
+			s.text(l, x+column[k], y)
 		}
 	}
 	return y
+}
+
+// edgeOf is the length of a rail's edge, or by how much there is none.
+func (s *sheet) edgeOf(at explain.Path, f framing.Figure, name string) label {
+	return s.aside(at, f, name, name+": short by").wrong(f.Shown < 0)
 }
 
 // slopeWords says how far sides slope that are drawn as wide as they look.
