@@ -169,8 +169,8 @@ func (s *sheet) slopedBars() []bar {
 			reach := s.plan.Order.Shop.Saw
 			end.lines = []label{
 				{word: [...]string{"left end", "right end"}[i] + ", laid flat:"},
-				s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square").wrong(beyond(e.Flat.Miter, reach.Miter)),
-				s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright").wrong(beyond(e.Flat.Tilt, reach.Tilt)),
+				s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square"+inward(e.Flat.Miter)).wrong(beyond(e.Flat.Miter, reach.Miter)),
+				s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright"+longer(e.Flat.Tilt, "", ", the front longer")).wrong(beyond(e.Flat.Tilt, reach.Tilt)),
 			}
 		}
 		l, r := &b.ends[0], &b.ends[1]

@@ -44,9 +44,9 @@
 //
 // A dimension has the place of its figure in data-path, a JSON Pointer into the
 // plan ("/pieces/0/frame/outside/width", or "/order/pieces/0/frame/face" for
-// what is given), and an id that keeps from one drawing to the next; a number
-// that follows from no figure, or stands there already, has neither:
-// "front-frame-outside-width". The drawings of a second piece begin "front2-".
+// what is given), and an id that keeps from one drawing to the next:
+// "front-frame-outside-width". The drawings of a second piece begin "front2-". A
+// number that is no figure of the plan, or that stands there already, has neither.
 //
 // Lettering is in Fairmiter Sans, which the page brings along. The table of its
 // widths says how much room a text needs at most, with fractions set plain or
