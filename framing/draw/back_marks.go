@@ -19,7 +19,7 @@ func (s *sheet) marks(h *framing.HangPlan) []label {
 	case marks[0].Bearing == marks[1].Bearing && marks[0].Nail == marks[1].Nail:
 		marks, names[0], holes[0] = marks[:1], "both hooks bear", "both nail holes"
 	default:
-		lines = append(lines, label{word: "as one faces the wall:"})
+		lines = append(lines, saying("as one faces the wall:"))
 		names = []string{"left hook bears", "right hook bears"}
 		holes = []string{"left nail hole", "right nail hole"}
 	}
@@ -31,7 +31,7 @@ func (s *sheet) marks(h *framing.HangPlan) []label {
 		lines = append(lines, s.aside(at+"/bearing", m.Bearing, names[i]+" above the floor", names[i]+" below the floor"))
 	}
 	if !known && s.order.Hang.By != hang.Sawtooth {
-		lines = append(lines, label{word: "the nail is higher by what the hook adds"})
+		lines = append(lines, saying("the nail is higher by what the hook adds"))
 	}
 	return lines
 }

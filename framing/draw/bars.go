@@ -159,7 +159,7 @@ func (s *sheet) angle(at explain.Path, a framing.AngleFigure, before, after stri
 	if a.Shown < 0 { // nobody reads a minus off a scale: the words say which way
 		a.Shown = -a.Shown
 	}
-	return label{word: before, text: a.Text(), spoken: a.Text() + " degrees", path: s.at("/pieces") + at, after: "°" + after}
+	return label{&written{word: before, text: a.Text(), spoken: a.Text() + " degrees", path: s.at("/pieces") + at, after: "°" + after}}
 }
 
 // footage is what all rails take of the molding.
@@ -167,7 +167,7 @@ func (s *sheet) footage() label {
 	shape := &s.piece.Shape
 	switch {
 	case shape.Slope != nil:
-		return label{}
+		return saying("")
 	case s.regular():
 		return s.worked("/shape/regular/footage", shape.Regular.Footage)
 	case s.shaped():

@@ -109,7 +109,7 @@ func (s *sheet) cutBars() []bar {
 			end.growth = e.end.Growth.Exact
 			name := [...]string{"left end", "right end"}[order[k]]
 			if e.end.Square {
-				end.lines = []label{{word: name + ", no rail beside it:"}, s.angle(e.at+"/saw", e.end.Saw, "square, saw", " from square"), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
+				end.lines = []label{saying(name + ", no rail beside it:"), s.angle(e.at+"/saw", e.end.Saw, "square, saw", " from square"), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
 				continue
 			}
 			if len(alike) == 1 {
@@ -117,7 +117,7 @@ func (s *sheet) cutBars() []bar {
 			}
 			bad := s.past(e.end.Saw.Exact)
 			past = past || bad
-			end.lines = []label{{word: name + ":"}, s.angle(e.at+"/saw", e.end.Saw, "saw", " from square"+inward(e.end.Saw)).wrong(bad), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
+			end.lines = []label{saying(name + ":"), s.angle(e.at+"/saw", e.end.Saw, "saw", " from square"+inward(e.end.Saw)).wrong(bad), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
 		}
 		a, z := b.ends[0].growth, b.ends[1].growth
 		b.above = []edge{{0, 0, s.edgeOf(at+"/sight", r.Sight, "sight")}}
@@ -168,7 +168,7 @@ func (s *sheet) slopedBars() []bar {
 			end.back = p.Side.Thickness.Tan(e.OnEdge.Miter.Exact)
 			reach := s.plan.Order.Shop.Saw
 			end.lines = []label{
-				{word: [...]string{"left end", "right end"}[i] + ", laid flat:"},
+				saying([...]string{"left end", "right end"}[i] + ", laid flat:"),
 				s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square"+inward(e.Flat.Miter)).wrong(beyond(e.Flat.Miter, reach.Miter)),
 				s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright"+longer(e.Flat.Tilt, "", ", the front longer")).wrong(beyond(e.Flat.Tilt, reach.Tilt)),
 			}

@@ -10,8 +10,10 @@ import (
 )
 
 // A label is a number to be written beside a dimension line, or with a word
-// before it.
-type label struct {
+// before it. It is passed on by value and never changed.
+type label struct{ *written }
+
+type written struct {
 	word   string
 	text   string
 	spoken string
@@ -23,13 +25,13 @@ type label struct {
 
 // worked is a figure of the piece's plan, at a path below it.
 func (s *sheet) worked(at explain.Path, f framing.Figure) label {
-	return label{text: f.Text(), spoken: f.Spoken(), path: s.at("/pieces") + at}
+	return label{&written{text: f.Text(), spoken: f.Spoken(), path: s.at("/pieces") + at}}
 }
 
 // given is a length of the piece's order, at a path below it.
 func (s *sheet) given(at explain.Path, l measure.Length) label {
 	f := framing.FigureOf(l, s.format)
-	return label{text: f.Text(), spoken: f.Spoken(), path: s.at("/order/pieces") + at, given: true}
+	return label{&written{text: f.Text(), spoken: f.Spoken(), path: s.at("/order/pieces") + at, given: true}}
 }
 
 // at is where the piece stands in a list of pieces.
@@ -43,15 +45,20 @@ func (s *sheet) aside(at explain.Path, f framing.Figure, word, other string) lab
 
 // named puts a word before a number.
 func (l label) named(word string) label {
-	l.word = word
-	return l
+	n := *l.written
+	n.word = word
+	return label{&n}
 }
 
 // wrong marks a number that says what does not fit.
 func (l label) wrong(bad bool) label {
-	l.bad = bad
-	return l
+	n := *l.written
+	n.bad = bad
+	return label{&n}
 }
+
+// saying is words without a number.
+func saying(word string) label { return label{&written{word: word}} }
 
 // width is how wide the label is at most.
 func (l label) width() int {

@@ -207,14 +207,15 @@ func (s *sheet) outside(l measure.Length) label {
 // plain is a length of the plan that is no figure: nobody can ask for its working.
 func (s *sheet) plain(l measure.Length) label {
 	f := framing.FigureOf(l, s.format)
-	return label{text: f.Text(), spoken: f.Spoken()}
+	return label{&written{text: f.Text(), spoken: f.Spoken()}}
 }
 
 // unplaced is a number that is written once more: it has its place where it was
 // written first.
 func (l label) unplaced() label {
-	l.path = ""
-	return l
+	n := *l.written
+	n.path = ""
+	return label{&n}
 }
 
 // roundOff is how far a size taken from corners lies from the figure that it was

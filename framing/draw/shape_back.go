@@ -35,7 +35,7 @@ func (s *sheet) outlineBack() {
 	s.close()
 
 	r := &rows{around: all, base: [4]int{pad / 2, pad / 2, pad / 2, pad / 2}}
-	notes := []label{{word: "seen: " + partWord(last)}}
+	notes := []label{saying("seen: " + partWord(last))}
 	if !s.piece.Hang.IsZero() {
 		notes = append(notes, s.hanging(p.scale, p.rails, r)...)
 	}

@@ -188,12 +188,12 @@ func (s *sheet) railList(x, y int) int {
 	lines := make([][]label, len(shape.Sides))
 	for i := range lines {
 		at, slope := s.sloped(i)
-		line := []label{{word: s.railName(i)}}
+		line := []label{saying(s.railName(i))}
 		switch {
 		case slope != nil && i == slope.Sides[0]:
 			line = append(line, s.edgeOf(at+"/front_rim", slope.FrontRim, "rim"), s.edgeOf(at+"/front_sight", slope.FrontSight, "sight"))
 		case slope != nil:
-			line = append(line, label{word: "as " + s.railName(slope.Sides[0])})
+			line = append(line, saying("as " + s.railName(slope.Sides[0])))
 		case i >= len(shape.Rails) || shape.Rails[i].IsZero():
 			line = append(line, s.plain(shape.Sides[i].Length).named("no rail, the panel's edge is bare"))
 		default:

@@ -83,13 +83,14 @@ func (t *table) parts(s *sheet, at explain.Path, d *framing.DepthPlan, n int) {
 		} else {
 			e.label = s.worked(at+"/stack"+explain.Path("").Index(i)+"/thickness", p.Thickness)
 		}
-		e.word = partWord(p.Part)
+		word := partWord(p.Part)
 		if p.Inside {
-			e.word += ", inside"
+			word += ", inside"
 		}
 		if p.Part == framing.PackageLayer {
-			e.word = "package proud"
+			word = "package proud"
 		}
+		e.label = e.named(word)
 		t.rows = append(t.rows, e)
 	}
 }
@@ -98,7 +99,9 @@ func (t *table) parts(s *sheet, at explain.Path, d *framing.DepthPlan, n int) {
 func (s *sheet) thick(l label, n measure.Length) label {
 	if s.format.Unit() == measure.Inches && n%(measure.Millimeter/10) == 0 && n%(measure.Inch/64) != 0 {
 		f := measure.Format{Style: measure.Metric, Step: measure.Millimeter / 10}
-		l.text, l.spoken = f.Text(n, measure.Nearest), f.Spoken(n, measure.Nearest)
+		w := *l.written
+		w.text, w.spoken = f.Text(n, measure.Nearest), f.Spoken(n, measure.Nearest)
+		return label{&w}
 	}
 	return l
 }
@@ -129,9 +132,7 @@ func (s *sheet) fanOut(c cut, t table, places []place, x, mid int) {
 			s.pen.path(inkLook, x, y-line+2*px, x+word+2*pad+number, y-line+2*px)
 		}
 		s.word(e.word, x, base)
-		number := e.label
-		number.word = ""
-		s.write(number, x+word+2*pad+t.numbers(), base, end, false)
+		s.write(e.named(""), x+word+2*pad+t.numbers(), base, end, false)
 		if e.points >= 0 && e.points < len(places) {
 			p, to := places[e.points], y-line/2
 			s.pen.path(lineOf(e.bad), p.x, p.y, c.right()+6*px, p.y, x-8*px, to, x-3*px, to)
