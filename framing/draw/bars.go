@@ -33,6 +33,16 @@ type edge struct {
 	label
 }
 
+// over and under add a dimension outward of those that the bar has, put a line to
+// those about an end.
+func (b *bar) over(left, right measure.Length, l label) {
+	b.above = append(b.above, edge{left, right, l})
+}
+func (b *bar) under(left, right measure.Length, l label) {
+	b.below = append(b.below, edge{left, right, l})
+}
+func (e *barEnd) put(l label) { e.lines = append(e.lines, l) }
+
 // mostBar is how wide a rail is drawn at most.
 const mostBar = 90 * px
 
@@ -51,16 +61,16 @@ func (s *sheet) bars() {
 		y = s.bar(c, i, &list[i], y) + 2*pad
 	}
 	if l := s.footage(); l.text != "" {
-		s.write(l.named("molding in all, without kerfs and waste"), 0, y+line, start, false)
 		y += line
+		s.text(l.named("molding in all, without kerfs and waste"), 0, y)
 	}
 	for i, section := range s.piece.Shape.Frame.Sections {
 		if section.IsZero() {
 			y += line
-			s.word("Side "+s.railName(i)+" has no rail.", 0, y)
+			s.text(saying("Side "+s.railName(i)+" has no rail."), 0, y)
 		}
 	}
-	s.sayBars(list)
+	s.say("rails laid flat", "Each rail that differs, laid flat with its front upward.", s.all())
 }
 
 // reach is how far the bar goes to the left of where its sight edge begins, and to
@@ -73,7 +83,7 @@ func (b *bar) reach() (left, right measure.Length) {
 // bar draws one bar below y, and returns how far down it reaches.
 func (s *sheet) bar(c scale, n int, b *bar, y int) int {
 	y += line
-	s.word(b.name, 0, y)
+	s.text(saying(b.name), 0, y)
 	from, to := b.reach()
 	r := &rows{base: [4]int{pad / 2, pad / 2, pad / 2, pad / 2}}
 	above := len(b.above)*pitch + 30*px
@@ -102,9 +112,11 @@ func (s *sheet) bar(c scale, n int, b *bar, y int) int {
 
 	r.around = box{x(-from), y0, x(to), y1}
 	for _, e := range b.above {
+		s.tell(e.label)
 		r.add(top, span{x(-e.left), x(b.sight + e.right), e.label})
 	}
 	for _, e := range b.below {
+		s.tell(e.label)
 		r.add(bottom, span{x(-e.left), x(b.sight + e.right), e.label})
 	}
 	s.rows(r)
@@ -147,6 +159,7 @@ func (s *sheet) barEnds(b *bar, x0, x1, y int) int {
 
 // text writes a number with its words, or words alone.
 func (s *sheet) text(l label, x, y int) {
+	s.tell(l)
 	if l.text == "" {
 		s.word(l.word, x, y)
 		return
@@ -174,34 +187,4 @@ func (s *sheet) footage() label {
 		return s.worked("/shape/footage", shape.Footage)
 	}
 	return s.worked("/frame/footage", s.piece.Frame.Footage)
-}
-
-// sayBars tells what the rails are.
-func (s *sheet) sayBars(list []bar) {
-	said := []string{"Each rail that differs, laid flat with its front upward."}
-	for i := range list {
-		b := &list[i]
-		text := b.name + ":"
-		for _, e := range append(b.above[:len(b.above):len(b.above)], b.below...) {
-			text += " " + e.word + " " + e.spoken + ","
-		}
-		for _, e := range b.ends {
-			for _, l := range e.lines {
-				text += " " + l.word
-				if l.text != "" {
-					text += " " + l.spoken + trimDegree(l.after)
-				}
-				text += ","
-			}
-		}
-		said = append(said, text[:len(text)-1]+".")
-	}
-	s.say("rails laid flat", said...)
-}
-
-func trimDegree(after string) string {
-	if len(after) >= len("°") {
-		return after[len("°"):]
-	}
-	return after
 }

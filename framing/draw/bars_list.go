@@ -51,12 +51,10 @@ func (s *sheet) equalBar(at explain.Path, long, short framing.Figure, saw, edge_
 	b := bar{sight: short.Exact}
 	half := (long.Exact - short.Exact) / 2
 	b.ends[0].growth, b.ends[1].growth = half, half
-	b.above = []edge{{0, 0, s.edgeOf(at+"/short_point", short, "short point")}}
-	b.below = []edge{{half, half, s.edgeOf(at+"/long_point", long, "long point")}}
-	b.ends[0].lines = []label{
-		s.angle(at+"/saw", saw, "both ends: saw", " from square").wrong(s.past(saw.Exact)),
-		s.angle(at+"/edge", edge_, "cut", " to the edge"),
-	}
+	b.over(0, 0, s.edgeOf(at+"/short_point", short, "short point"))
+	b.under(half, half, s.edgeOf(at+"/long_point", long, "long point"))
+	b.ends[0].put(s.angle(at+"/saw", saw, "both ends: saw", " from square").wrong(s.past(saw.Exact)))
+	b.ends[0].put(s.angle(at+"/edge", edge_, "cut", " to the edge"))
 	if short.Exact < 0 {
 		b.notes = append(b.notes, crossing)
 	}
@@ -99,31 +97,15 @@ func (s *sheet) cutBars() []bar {
 		}
 		at := railAt(i)
 		b := bar{name: s.alike(alike), face: s.order.Frame.FaceOf(i), sight: r.Sight.Exact}
-		past := false
-		for k, e := range [2]struct {
-			end    *framing.EndPlan
-			at     explain.Path
-			beside int
-		}{{&r.Start, at + "/start", (i + n - 1) % n}, {&r.Finish, at + "/finish", (i + 1) % n}} {
-			end := &b.ends[order[k]]
-			end.growth = e.end.Growth.Exact
-			name := [...]string{"left end", "right end"}[order[k]]
-			if e.end.Square {
-				end.lines = []label{saying(name + ", no rail beside it:"), s.angle(e.at+"/saw", e.end.Saw, "square, saw", " from square"), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
-				continue
-			}
-			if len(alike) == 1 {
-				name += ", at " + s.railWord(e.beside)
-			}
-			bad := s.past(e.end.Saw.Exact)
-			past = past || bad
-			end.lines = []label{saying(name + ":"), s.angle(e.at+"/saw", e.end.Saw, "saw", " from square"+inward(e.end.Saw)).wrong(bad), s.angle(e.at+"/edge", e.end.Edge, "cut", " to the edge")}
+		past := s.cutEnd(&b, order[0], &r.Start, at+"/start", s.beside((i+n-1)%n, alike))
+		if s.cutEnd(&b, order[1], &r.Finish, at+"/finish", s.beside((i+1)%n, alike)) {
+			past = true
 		}
 		a, z := b.ends[0].growth, b.ends[1].growth
-		b.above = []edge{{0, 0, s.edgeOf(at+"/sight", r.Sight, "sight")}}
-		b.below = []edge{{a, z, s.edgeOf(at+"/outer", r.Outer, "outer")}}
+		b.over(0, 0, s.edgeOf(at+"/sight", r.Sight, "sight"))
+		b.under(a, z, s.edgeOf(at+"/outer", r.Outer, "outer"))
 		if r.Long.Exact > r.Outer.Exact {
-			b.below = append(b.below, edge{max(a, 0), max(z, 0), s.edgeOf(at+"/long", r.Long, "overall")})
+			b.under(max(a, 0), max(z, 0), s.edgeOf(at+"/long", r.Long, "overall"))
 		}
 		if min(r.Outer.Exact, r.Sight.Exact) < 0 {
 			b.notes = append(b.notes, crossing)
@@ -134,6 +116,35 @@ func (s *sheet) cutBars() []bar {
 		list = append(list, b)
 	}
 	return list
+}
+
+// cutEnd is one end of a rail that lies flat, and whether it is past the saw.
+func (s *sheet) cutEnd(b *bar, n int, p *framing.EndPlan, at explain.Path, beside string) bool {
+	end := &b.ends[n]
+	end.growth = p.Growth.Exact
+	name, saw, bad := leftRight(n)+beside, "saw", s.past(p.Saw.Exact)
+	if p.Square {
+		name, saw = leftRight(n)+", no rail beside it", "square, saw"
+	}
+	end.put(saying(name + ":"))
+	end.put(s.angle(at+"/saw", p.Saw, saw, " from square"+inward(p.Saw)).wrong(bad))
+	end.put(s.angle(at+"/edge", p.Edge, "cut", " to the edge"))
+	return bad
+}
+
+// beside names the rail at an end, where there is one.
+func (s *sheet) beside(i int, alike []int) string {
+	if len(alike) > 1 {
+		return ""
+	}
+	return ", at " + s.railWord(i)
+}
+
+func leftRight(n int) string {
+	if n == 0 {
+		return "left end"
+	}
+	return "right end"
 }
 
 // inward says of a setting below nothing that the sight edge is the longer one.
@@ -167,21 +178,15 @@ func (s *sheet) slopedBars() []bar {
 			end.growth = p.Side.Face.Tan(e.Flat.Miter.Exact)
 			end.back = p.Side.Thickness.Tan(e.OnEdge.Miter.Exact)
 			reach := s.plan.Order.Shop.Saw
-			end.lines = []label{
-				saying([...]string{"left end", "right end"}[i] + ", laid flat:"),
-				s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square"+inward(e.Flat.Miter)).wrong(beyond(e.Flat.Miter, reach.Miter)),
-				s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright"+longer(e.Flat.Tilt, "", ", the front longer")).wrong(beyond(e.Flat.Tilt, reach.Tilt)),
-			}
+			end.put(saying(leftRight(i) + ", laid flat:"))
+			end.put(s.angle(here+"/flat/miter", e.Flat.Miter, "miter", " from square"+inward(e.Flat.Miter)).wrong(beyond(e.Flat.Miter, reach.Miter)))
+			end.put(s.angle(here+"/flat/tilt", e.Flat.Tilt, "tilt", " from upright"+longer(e.Flat.Tilt, "", ", the front longer")).wrong(beyond(e.Flat.Tilt, reach.Tilt)))
 		}
 		l, r := &b.ends[0], &b.ends[1]
-		b.above = []edge{
-			{0, 0, s.edgeOf(at+"/front_sight", p.FrontSight, "front sight")},
-			{l.back, r.back, s.edgeOf(at+"/back_sight", p.BackSight, "back sight")},
-		}
-		b.below = []edge{
-			{l.growth, r.growth, s.edgeOf(at+"/front_rim", p.FrontRim, "front rim")},
-			{l.growth + l.back, r.growth + r.back, s.edgeOf(at+"/back_rim", p.BackRim, "back rim")},
-		}
+		b.over(0, 0, s.edgeOf(at+"/front_sight", p.FrontSight, "front sight"))
+		b.over(l.back, r.back, s.edgeOf(at+"/back_sight", p.BackSight, "back sight"))
+		b.under(l.growth, r.growth, s.edgeOf(at+"/front_rim", p.FrontRim, "front rim"))
+		b.under(l.growth+l.back, r.growth+r.back, s.edgeOf(at+"/back_rim", p.BackRim, "back rim"))
 		if min(p.FrontSight.Exact, p.FrontRim.Exact) < 0 {
 			b.notes = append(b.notes, crossing)
 		}

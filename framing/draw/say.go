@@ -9,7 +9,33 @@ func (s *sheet) say(view string, sentences ...string) {
 		name = "The piece"
 	}
 	s.title = name + ", " + view
-	s.desc = strings.Join(sentences, " ")
+	s.desc = ""
+	for _, sentence := range sentences {
+		s.desc += strings.TrimSpace(sentence) + " "
+	}
+	s.desc = strings.TrimSpace(s.desc)
+}
+
+// tell keeps what is written, to be listened to where that makes sense.
+func (s *sheet) tell(l label) {
+	if l.text != "" {
+		s.told += strings.TrimPrefix(l.word+" ", " ") + l.spoken + strings.TrimPrefix(l.after, "°") + "; "
+		return
+	}
+	s.told = s.all()
+	if strings.HasSuffix(l.word, ":") {
+		s.told += l.word + " "
+	} else {
+		s.told += strings.TrimSuffix(l.word, ".") + ". "
+	}
+}
+
+// all is what was told, as sentences.
+func (s *sheet) all() string {
+	if before, ok := strings.CutSuffix(s.told, "; "); ok {
+		return before + ". "
+	}
+	return s.told
 }
 
 func by(a, b string) string { return a + " by " + b }
@@ -34,7 +60,7 @@ func (s *sheet) sayFront() {
 				list = append(list, "The "+s.railName(i)+" rail is "+s.molding(i).spoken+" wide.")
 			}
 		}
-		list = append(list, s.slopeSaid()...)
+		list = append(list, s.all())
 	}
 	if !m.IsZero() {
 		list = append(list,

@@ -18,7 +18,6 @@ const sketchSide = 96 * px
 func (s *sheet) setup() {
 	shape := &s.piece.Shape
 	y := 0
-	var said []string
 	for k := range shape.Slope {
 		p := &shape.Slope[k]
 		sides := s.cutAlike(k)
@@ -32,17 +31,15 @@ func (s *sheet) setup() {
 			ends = "left end"
 		}
 		y = s.setupEnd(p, at+"/left", &p.Left, s.alike(sides)+"; "+ends, y)
-		said = append(said, s.saidEnd(p, &p.Left, s.alike(sides)+", left end"))
 		if !same {
 			y = s.setupEnd(p, at+"/right", &p.Right, s.alike(sides)+"; right end", y)
-			said = append(said, s.saidEnd(p, &p.Right, s.alike(sides)+", right end"))
 		}
 	}
 	if shape.Slope != nil {
 		width, _ := s.paper()
 		_, how, _ := strings.Cut(words(string(molding.LaidFlat.Key())), "; ")
 		y = s.wrapped("In each way: "+how+". The heavy line is the front of the board, the bar beside it the fence.", 0, y, width-4*pad)
-		s.say("at the saw", said...)
+		s.say("at the saw", s.all())
 		return
 	}
 	y = s.jigs(y)
@@ -55,7 +52,7 @@ func (s *sheet) setup() {
 // lengths: nil where they were listed with an earlier one.
 func (s *sheet) cutAlike(k int) []int {
 	var sides []int
-	p := s.piece.Shape.Slope[k]
+	p := &s.piece.Shape.Slope[k]
 	for j := range s.piece.Shape.Slope {
 		q := &s.piece.Shape.Slope[j]
 		if q.Side != p.Side || q.Left.Corner != p.Left.Corner || q.Right.Corner != p.Right.Corner {
@@ -84,7 +81,7 @@ func (s *sheet) setupEnd(p *framing.SlopePlan, at explain.Path, e *framing.Slope
 	width, _ := s.paper()
 	y = s.wrapped(name, 0, y, width-4*pad)
 	y = s.wrapped(pitchWords(p.Side.Pitch), 0, y, width-4*pad) + line
-	s.write(s.angle(at+"/dihedral", e.Dihedral, "the two fronts meet at", ""), 0, y, start, false)
+	s.text(s.angle(at+"/dihedral", e.Dihedral, "the two fronts meet at", ""), 0, y)
 	for _, way := range [...]struct {
 		position molding.Position
 		at       explain.Path
@@ -110,9 +107,9 @@ func (s *sheet) way(side molding.SlopedSide, position molding.Position, at expla
 		words -= column(2) + 2*pad
 	}
 	text := s.wrapped(lies, x, y, words) + line
-	s.write(s.angle(at+"/miter", p.Miter, "miter", longer(p.Miter, ", longer at the fence", ", longer in front")).wrong(beyond(p.Miter, saw.Miter)), x, text, start, false)
+	s.text(s.angle(at+"/miter", p.Miter, "miter", longer(p.Miter, ", longer at the fence", ", longer in front")).wrong(beyond(p.Miter, saw.Miter)), x, text)
 	text += line
-	s.write(s.angle(at+"/tilt", p.Tilt, "tilt", longer(p.Tilt, ", longer at the table", ", longer at the top")).wrong(beyond(p.Tilt, saw.Tilt)), x, text, start, false)
+	s.text(s.angle(at+"/tilt", p.Tilt, "tilt", longer(p.Tilt, ", longer at the table", ", longer at the top")).wrong(beyond(p.Tilt, saw.Tilt)), x, text)
 	if beyond(p.Miter, saw.Miter) || beyond(p.Tilt, saw.Tilt) {
 		text = s.wrapped("past the saw, which reaches "+reachWords(saw), x, text, words)
 	}
@@ -149,7 +146,7 @@ func longer(a framing.AngleFigure, above, below string) string {
 // nearest writes the settings that the scales have, with the gap that each leaves.
 func (s *sheet) nearest(p *framing.SettingPlan, x, y int) int {
 	y += line
-	s.word("to whole", x, y)
+	s.word("scale in", x, y)
 	for i, head := range [...]string{"miter", "tilt", "gap"} {
 		s.ending(head, x+column(i), y)
 	}
@@ -158,14 +155,17 @@ func (s *sheet) nearest(p *framing.SettingPlan, x, y int) int {
 	for i := range p.Nearest {
 		n := &p.Nearest[i]
 		y += line * 9 / 10
-		s.word(stepWord(n.Step), x, y)
 		gap := s.plain(n.Gap).text
 		if n.Gap == 0 {
 			gap = "none"
 		}
-		for j, text := range [...]string{degrees(max(n.Setting.Miter, -n.Setting.Miter)), degrees(max(n.Setting.Tilt, -n.Setting.Tilt)), strings.TrimPrefix(gap, "about ")} {
-			s.ending(text, x+column(j), y)
-		}
+		step, gap := stepWord(n.Step), strings.TrimPrefix(gap, "about ")
+		miter, tilt := degrees(max(n.Setting.Miter, -n.Setting.Miter)), degrees(max(n.Setting.Tilt, -n.Setting.Tilt))
+		s.word(step, x, y)
+		s.ending(miter, x+column(0), y)
+		s.ending(tilt, x+column(1), y)
+		s.ending(gap, x+column(2), y)
+		s.tell(saying("scale in " + step + ": " + miter + " and " + tilt + ", gap " + gap))
 	}
 	return y
 }
@@ -231,22 +231,19 @@ func (s *sheet) lying(side molding.SlopedSide, position molding.Position, y int)
 // that reaches.
 func (s *sheet) jigs(y int) int {
 	width, _ := s.paper()
-	var said []string
 	for _, n := range s.piece.Notes {
 		if n.Code != molding.PastReach && n.Code != molding.NoReach {
 			continue
 		}
-		text := n.Text(s.format)
-		said = append(said, text)
 		low := y
 		if a, ok := angleOf(&n, "jig"); ok && n.Code == molding.PastReach {
 			low = s.jig(a, y+pad)
 		}
-		y = max(low, s.wrapped(s.endWords(n.Path)+text, sketchSide+4*pad, y, width-3*pad-sketchSide-4*pad)) + 2*pad
+		y = max(low, s.wrapped(s.endWords(n.Path)+n.Text(s.format), sketchSide+4*pad, y, width-3*pad-sketchSide-4*pad)) + 2*pad
 	}
-	if said != nil {
+	if y > 0 {
 		y = s.wrapped("From above: the bar is the fence, the broken line the blade.", 0, y-pad, width-4*pad)
-		s.say("at the saw", said...)
+		s.say("at the saw", s.all())
 	}
 	return y
 }
@@ -288,22 +285,4 @@ func (s *sheet) jig(a measure.Angle, y int) int {
 	s.pen.path(`class="blade" fill="none" stroke="#b3361b" stroke-width="1.3" stroke-dasharray="6 3"`, x-dx, mid+dy, x+dx, mid-dy)
 	s.close()
 	return rail.y1 + pad
-}
-
-// saidEnd tells how one end is set up.
-func (s *sheet) saidEnd(p *framing.SlopePlan, e *framing.SlopeEndPlan, name string) string {
-	text := name + ", " + pitchSaid(p.Side.Pitch) + ":"
-	for _, way := range [...]struct {
-		position molding.Position
-		setting  *framing.SettingPlan
-	}{{molding.LaidFlat, &e.Flat}, {molding.OnEdge, &e.OnEdge}, {molding.Propped, &e.Propped}} {
-		lies, _, _ := strings.Cut(words(string(way.position.Key())), "; ")
-		text += " " + lies + ", miter " + spokenAngle(max(way.setting.Miter.Shown, -way.setting.Miter.Shown)) + longer(way.setting.Miter, ", longer at the fence", ", longer in front") +
-			", tilt " + spokenAngle(max(way.setting.Tilt.Shown, -way.setting.Tilt.Shown)) + longer(way.setting.Tilt, ", longer at the table", ", longer at the top") + ";"
-	}
-	return text[:len(text)-1] + "."
-}
-
-func pitchSaid(p molding.Pitch) string {
-	return "pitch " + spokenAngle(p.Flat()) + " from flat, " + spokenAngle(p.Vertical()) + " from vertical"
 }

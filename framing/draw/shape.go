@@ -237,11 +237,6 @@ func pitchWords(p molding.Pitch) string {
 // railAt is where the rail along a side stands.
 func railAt(i int) explain.Path { return explain.Path("/shape/rails").Index(i) }
 
-// spokenAngle is an angle to be listened to.
-func spokenAngle(a measure.Angle) string {
-	return framing.AngleFigure{Exact: a, Shown: a}.Text() + " degrees"
-}
-
 // undrawn is the sheet of what cannot be drawn, which says why.
 func (s *sheet) undrawn(why ...string) {
 	width, _ := s.paper()
@@ -249,12 +244,13 @@ func (s *sheet) undrawn(why ...string) {
 	for _, w := range why {
 		y = s.wrapped(w, 0, y, width-4*pad)
 	}
-	s.say("in words", why...)
+	s.say("in words", s.all())
 }
 
 // wrapped writes words in as many lines as they need, and returns where the last one
 // stands.
 func (s *sheet) wrapped(text string, x, y, width int) int {
+	s.tell(saying(text))
 	for text != "" {
 		line1 := text
 		if textWidth(text, wordSize, false) > width {

@@ -1,7 +1,7 @@
 package draw
 
 import (
-	"strconv"
+	"strings"
 
 	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -51,7 +51,7 @@ func (s *sheet) outlineBack() {
 	if s.piece.Shape.Slope != nil {
 		s.wrapped("The sides slope: drawn are their joints as they look from straight ahead.", x, y, max(s.pen.bounds.x1-x, leastPaper*px))
 	}
-	s.sayOutlineBack(partWord(last))
+	s.say("seen from behind", "The piece from behind: what is left from the front is right here.", s.outsideSaid(), s.all(), strings.Join(s.hangSaid(), " "))
 }
 
 // outsideLabels are how wide and how high the frame is.
@@ -79,13 +79,4 @@ func (s *sheet) outsideLabels() (across, down label) {
 		}
 	}
 	return across, down
-}
-
-// sayOutlineBack tells what the back shows.
-func (s *sheet) sayOutlineBack(last string) {
-	across, down := s.outsideLabels()
-	list := []string{"The piece from behind: what is left from the front is right here.",
-		"The frame has " + strconv.Itoa(len(s.piece.Shape.Sides)) + " sides and is " + by(across.spoken, down.spoken) + " outside, width by height.",
-		"Last behind it lies: " + last + "."}
-	s.say("seen from behind", append(list, s.hangSaid()...)...)
 }

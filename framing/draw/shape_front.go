@@ -38,7 +38,7 @@ func (s *sheet) outlineFront() {
 	s.outlineRows(p, r)
 	s.rows(r)
 	s.outlineList(p)
-	s.sayOutline()
+	s.say("seen from the front", s.outsideSaid(), s.all())
 }
 
 // inOutline draws what tells the art from a plain surface: the gleam of a mirror, or
@@ -106,6 +106,7 @@ func (s *sheet) outlineRows(p plot, r *rows) {
 	least, most := corners(shape.Outlines.Sight)
 	if s.regular() {
 		sight := s.worked("/shape/regular/sight", shape.Regular.Sight)
+		s.tell(sight.named("all sides are alike; seen across flats"))
 		if isLength(most.X-least.X, shape.Regular.Sight.Exact) {
 			r.add(top, span{p.inside.x0, p.inside.x1, sight})
 			sight = sight.unplaced()
@@ -119,8 +120,11 @@ func (s *sheet) outlineRows(p plot, r *rows) {
 	r.add(left, span{p.rails.y0, p.rails.y1, down})
 	if rail := s.levelRail(p); rail != nil {
 		q := p.xy(rail)
-		r.add(bottom, span{q[0], q[2], s.worked("/shape/regular/short_point", shape.Regular.ShortPoint)})
-		r.add(bottom, span{q[6], q[4], s.worked("/shape/regular/long_point", shape.Regular.LongPoint)})
+		short, long := s.worked("/shape/regular/short_point", shape.Regular.ShortPoint), s.worked("/shape/regular/long_point", shape.Regular.LongPoint)
+		s.tell(short.named("each rail, short point"))
+		s.tell(long.named("long point"))
+		r.add(bottom, span{q[0], q[2], short})
+		r.add(bottom, span{q[6], q[4], long})
 	}
 }
 
@@ -164,7 +168,7 @@ func (s *sheet) outlineList(p plot) {
 	x, y := s.pen.bounds.x0, s.pen.bounds.y1+pad/2
 	for _, l := range list {
 		y += line
-		s.write(l, x, y, start, false)
+		s.text(l, x, y)
 	}
 	if !s.regular() {
 		y = s.railList(x, y)
@@ -193,7 +197,7 @@ func (s *sheet) railList(x, y int) int {
 		case slope != nil && i == slope.Sides[0]:
 			line = append(line, s.edgeOf(at+"/front_rim", slope.FrontRim, "rim"), s.edgeOf(at+"/front_sight", slope.FrontSight, "sight"))
 		case slope != nil:
-			line = append(line, saying("as " + s.railName(slope.Sides[0])))
+			line = append(line, saying("as "+s.railName(slope.Sides[0])))
 		case i >= len(shape.Rails) || shape.Rails[i].IsZero():
 			line = append(line, s.plain(shape.Sides[i].Length).named("no rail, the panel's edge is bare"))
 		default:
@@ -260,33 +264,8 @@ func (s *sheet) panelSize() label {
 	return s.worked("/shape/regular/panel", s.piece.Shape.Regular.Panel).named("panel across flats")
 }
 
-// sayOutline tells what the front of a frame shows that is no rectangle.
-func (s *sheet) sayOutline() {
-	shape := &s.piece.Shape
-	list := []string{"The frame has " + strconv.Itoa(len(shape.Sides)) + " sides and is " +
-		by(s.outside(shape.Bounds.Width).spoken, s.outside(shape.Bounds.Height).spoken) + " outside, width by height."}
-	if s.regular() {
-		r := &shape.Regular
-		list = append(list, "All sides are alike: "+r.Outside.Spoken()+" across flats outside, "+r.Sight.Spoken()+" of what is in it is seen.")
-	}
-	for i := range shape.Rails {
-		rail := &shape.Rails[i]
-		if rail.IsZero() {
-			list = append(list, "Side "+s.railName(i)+" has no rail.")
-			continue
-		}
-		list = append(list, "Rail "+s.railName(i)+" is "+rail.Outer.Spoken()+" long outside, "+rail.Sight.Spoken()+" along the sight edge.")
-	}
-	s.say("seen from the front", append(list, s.slopeSaid()...)...)
-}
-
-// slopeSaid tells how far sides slope.
-func (s *sheet) slopeSaid() []string {
-	var list []string
-	for k := range s.piece.Shape.Slope {
-		slope := &s.piece.Shape.Slope[k]
-		p := slope.Side.Pitch
-		list = append(list, "Sides slope by "+spokenAngle(p.Flat())+" from flat, "+spokenAngle(p.Vertical())+" from vertical; they are drawn as wide as they look, "+slope.Run.Spoken()+".")
-	}
-	return list
+// outsideSaid tells how large a frame is that is no rectangle.
+func (s *sheet) outsideSaid() string {
+	across, down := s.outsideLabels()
+	return "The frame has " + strconv.Itoa(len(s.piece.Shape.Sides)) + " sides and is " + by(across.spoken, down.spoken) + " outside, width by height."
 }

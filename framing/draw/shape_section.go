@@ -47,8 +47,11 @@ func (s *sheet) slopeSection() {
 	}
 	s.close()
 	r := &rows{around: box{0, 0, x1, y1 + by}, base: [4]int{pad / 2, pad / 2, pad / 2, pad / 2}}
-	r.add(top, span{x0, x1, s.worked(at+"/run", slope.Run).named("run")})
-	r.add(left, span{y0, y1, s.worked(at+"/depth", slope.Depth).named("depth")})
+	wide, deep := s.worked(at+"/run", slope.Run).named("run"), s.worked(at+"/depth", slope.Depth).named("depth")
+	s.tell(wide)
+	s.tell(deep)
+	r.add(top, span{x0, x1, wide})
+	r.add(left, span{y0, y1, deep})
 	s.rows(r)
 	if b := s.pen.bounds; len(t.rows) > 0 {
 		if below {
@@ -63,14 +66,8 @@ func (s *sheet) slopeSection() {
 		through = "one side of " + strconv.Itoa(len(slope.Sides))
 	}
 	y = s.wrapped("Cut through: "+through+"; "+pitchWords(side.Pitch)+".", x, y, width-4*pad)
-	s.write(s.molding(slope.Sides[0]).named("board, along its front"), x, y+line, start, false)
-	s.write(s.given("/frame/slope/thickness", side.Thickness).named("board, thick"), x, y+2*line, start, false)
+	s.text(s.molding(slope.Sides[0]).named("board, along its front"), x, y+line)
+	s.text(s.given("/frame/slope/thickness", side.Thickness).named("board, thick"), x, y+2*line)
 	y = s.wrapped("The heavy line is the front. The rabbet behind the sight edge is not drawn.", x, y+2*line, width-4*pad)
-	said := []string{"One board cut through, its front upward: " + pitchSaid(side.Pitch) + ".",
-		"It looks " + slope.Run.Spoken() + " wide, and its sight edge lies " + slope.Depth.Spoken() + " deeper than its rim.",
-		"The rabbet is not drawn."}
-	if d := &s.piece.Depth; len(d.Stack) > 0 {
-		said = append(said, "What lies in it is "+d.Package.Spoken()+" thick.")
-	}
-	s.say("section through a sloping side", said...)
+	s.say("section through a sloping side", s.all())
 }

@@ -91,6 +91,31 @@ func TestShapesSay(t *testing.T) {
 	}
 }
 
+// TestShapesSpoken: what is drawn is said to those who listen.
+func TestShapesSpoken(t *testing.T) {
+	for _, row := range []struct {
+		order string
+		piece int
+		view  View
+		want  string
+	}{
+		{"octagon-mirror", 0, Front, "The frame has 8 sides and is 22 and 3 eighths inches by 22 and 3 eighths inches outside, width by height. all sides are alike; seen across flats 17 and 3 eighths inches;"},
+		{"octagon-mirror", 0, Rails, "both ends: saw 22.5 degrees from square; cut 67.5 degrees to the edge;"},
+		{"octagon-mirror", 0, Back, "The hangers bear 6 and 3 quarters inches below the top."},
+		{"triangle-open", 1, Front, "A. no rail, the panel's edge is bare 22 inches. B. outer 17 inches; sight 15 and 5 eighths inches; face 1 and one quarter inches. C."},
+		{"wide-bottom", 0, Front, "The bottom rail is 3 inches wide. The right rail is 2 inches wide."},
+		{"canted-box", 0, Setup, "laid flat, back on the table and rim against the fence. miter 31.6 degrees, longer at the fence; tilt 33.9 degrees, longer at the table. scale in degrees: 32° and 34°, gap 0.039. scale in halves"},
+		{"canted-box", 0, Section, "run 1 and 7 eighths inches; depth 2 and 3 eighths inches. Cut through: bottom and top; pitch 52° from flat, 38° from vertical."},
+		{"out-of-square", 0, Front, "The panel is out of square: its bottom edge is 12 inches long, its right 16 inches"},
+	} {
+		svg := SVG(planOf(t, row.order), row.piece, row.view, Options{})
+		if _, desc, _ := strings.Cut(svg, "-desc\">"); !strings.Contains(desc, row.want) {
+			desc, _, _ = strings.Cut(desc, "</desc>")
+			t.Errorf("%s, %s: no %q in %q", row.order, row.view, row.want, desc)
+		}
+	}
+}
+
 // railPaths are the rails of a drawing, corner by corner.
 func railPaths(t testing.TB, svg string) [][][4]int {
 	t.Helper()

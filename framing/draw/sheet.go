@@ -20,7 +20,8 @@ type sheet struct {
 
 	pen         pen
 	title, desc string
-	boards      int // drawn at the saw
+	boards      int    // drawn at the saw
+	told        string // what was written to be listened to
 }
 
 // Spaces on the paper.
