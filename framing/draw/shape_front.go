@@ -165,6 +165,9 @@ func (s *sheet) outlineList(p plot) {
 				s.edgeOf("/shape/slope/0/front_sight", shape.Slope[0].FrontSight, "each side, sight edge"))
 		}
 	}
+	if art := s.order.Art; art.Width > 0 { // what the outline goes around
+		list = append(list, s.given("/art/width", art.Width).named("art's width"), s.given("/art/height", art.Height).named("art's height"))
+	}
 	x, y := s.pen.bounds.x0, s.pen.bounds.y1+pad/2
 	for _, l := range list {
 		y += line

@@ -67,7 +67,7 @@ func TestShapesSay(t *testing.T) {
 		{"canted-box", 1, Front, "each side, rim 4 7/16|6 5/8|8 7/8", ""},
 		{"canted-box", 2, Setup, "tilt 13°, longer at the top|tilt 13°, longer at the table|past the saw, which reaches miter 50°, tilt 45°", "-"},
 		{"out-of-square", 0, Front, "art's top edge 12|diagonal rising to the right 20 3/16", ""},
-		{"out-of-square", 1, Front, "panel across flats 8 7/8|4 13/16", ""},
+		{"out-of-square", 1, Front, "panel across flats 8 7/8|4 13/16|art's width 7|art's height 5", ""},
 	} {
 		for _, o := range everyPaper() {
 			name := fmt.Sprint(row.order, row.piece, row.view, o)
