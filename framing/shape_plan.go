@@ -25,7 +25,7 @@ type ArtPlan struct {
 }
 
 // IsZero reports whether nothing follows: the art has its own width and height.
-func (a ArtPlan) IsZero() bool { return a.Width == 0 }
+func (d ArtPlan) IsZero() bool { return d.Width == 0 }
 
 // A ShapePlan is how the rails of a frame are cut that is no plain rectangle. A
 // regular frame has all its rails alike in Regular, any other one has Rails, in the

@@ -38,7 +38,7 @@ func (s *sheet) setup() {
 	if shape.Slope != nil {
 		width, _ := s.paper()
 		_, how, _ := strings.Cut(words(string(molding.LaidFlat.Key())), "; ")
-		y = s.wrapped("In each way: "+how+". The heavy line is the front of the board, the bar beside it the fence.", 0, y, width-4*pad)
+		s.wrapped("In each way: "+how+". The heavy line is the front of the board, the bar beside it the fence.", 0, y, width-4*pad)
 		s.say("at the saw", s.all())
 		return
 	}

@@ -68,6 +68,6 @@ func (s *sheet) slopeSection() {
 	y = s.wrapped("Cut through: "+through+"; "+pitchWords(side.Pitch)+".", x, y, width-4*pad)
 	s.text(s.molding(slope.Sides[0]).named("board, along its front"), x, y+line)
 	s.text(s.given("/frame/slope/thickness", side.Thickness).named("board, thick"), x, y+2*line)
-	y = s.wrapped("The heavy line is the front. The rabbet behind the sight edge is not drawn.", x, y+2*line, width-4*pad)
+	s.wrapped("The heavy line is the front. The rabbet behind the sight edge is not drawn.", x, y+2*line, width-4*pad)
 	s.say("section through a sloping side", s.all())
 }

@@ -143,9 +143,14 @@ func (s scheme) ofStruct(t reflect.Type) object {
 	}
 	schema := object{{"type", "object"}, {"properties", properties}, {"additionalProperties", false}}
 	if t == reflect.TypeFor[framing.Art]() { // its size follows from an outline or from measured sides
-		return append(schema, member{"anyOf", []object{
-			{{"required", required}}, {{"required", []string{"outline"}}}, {{"required", []string{"sides"}}},
-		}})
+		one := func(names ...string) object {
+			var given object
+			for _, name := range names {
+				given = append(given, member{name, true})
+			}
+			return object{{"type", "object"}, {"properties", given}, {"required", names}}
+		}
+		return append(schema, member{"anyOf", []object{one(required...), one("outline"), one("sides")}})
 	}
 	if len(required) > 0 {
 		schema = append(schema, member{"required", required})
