@@ -36,7 +36,7 @@ func (p *Piece) checkShape(c *explain.Checker, at explain.Path) {
 	if !p.Liner.Plain() {
 		c.Add(explain.Problem{Code: NotTogether, Path: at + "/liner", Given: "faces, slope", Accepted: "a plain rectangle; the frame may have them"})
 	}
-	if !p.shaped() {
+	if !p.shaped() || !c.Clean(at+"/art/outline/by", at+"/frame/faces", at+"/frame/slope") {
 		return
 	}
 	if p.form() != rectangular {
@@ -95,7 +95,12 @@ func (p *Piece) checkRails(c *explain.Checker, at explain.Path) {
 	w := worker{Piece: p, artAt: at + "/art"}
 	w.derive()
 	_, err := w.shape(w.Art.Greatest())
-	addFault(c, err, at+"/frame")
+	addFault(c, err, func(e *plane.Error) explain.Path {
+		if e.At >= 0 && e.At < len(p.Frame.Faces) {
+			return (at + "/frame/faces").Index(e.At)
+		}
+		return at + "/frame/face"
+	})
 }
 
 func bareAll(f molding.Frame) bool {
@@ -164,23 +169,38 @@ func (d *ArtPlan) corners(outline plane.Polygon) {
 	}
 }
 
-// outOfSquare is what follows from measured sides.
+// outOfSquare is what follows from measured sides, but for the turned rectangle.
 func outOfSquare(o molding.OutOfSquare) ArtPlan {
 	outline, err := o.Outline(sidesWithin)
 	if err != nil {
 		return ArtPlan{}
 	}
-	clean, err := molding.CleanWithin(outline)
+	clean, err := outline.LargestUpright()
 	if err != nil {
 		return ArtPlan{}
 	}
 	box := outline.Size()
-	d := ArtPlan{Width: clean.Upright.Size.Width, Height: clean.Upright.Size.Height, Clean: clean.Upright, Turned: clean.Turned, Outline: outline.Corners()}
+	d := ArtPlan{Width: clean.Size.Width, Height: clean.Size.Height, Clean: clean, Outline: outline.Corners()}
 	d.Varies = measure.Size{Width: box.Width - d.Width, Height: box.Height - d.Height}
 	d.corners(outline)
 	rising, falling := outline.Diagonal(0, 2), outline.Diagonal(1, 3)
 	d.Skew = molding.Skew(measure.Size{Width: outline.Side(0).Length, Height: outline.Side(1).Length}, rising, falling)
 	return d
+}
+
+// turn looks for the largest rectangle with the art turned. It costs more than all
+// else, and no figure follows from it.
+func (w *worker) turn() {
+	if w.derived.Outline == nil {
+		return
+	}
+	outline, err := w.Art.Sides.Outline(sidesWithin)
+	if err != nil {
+		return
+	}
+	if clean, err := molding.CleanWithin(outline); err == nil {
+		w.derived.Turned = clean.Turned
+	}
 }
 
 // An exactShape is a frame that is no plain rectangle in exact lengths.
@@ -229,9 +249,6 @@ func (w *worker) shape(pkg measure.Size) (exactShape, error) {
 	} else if x.polygon, err = x.frame.Around(x.panel); err != nil {
 		return x, err
 	}
-	if !w.Frame.Slope.IsZero() {
-		w.slopes(&x)
-	}
 	return x, nil
 }
 
@@ -245,27 +262,32 @@ func (w *worker) seen() molding.Frame {
 // slopes works out the sides that slope; sides that are cut alike once.
 func (w *worker) slopes(x *exactShape) {
 	n, f := x.panel.Len(), w.Frame
+	if w.form() == regular {
+		s := sloped{sides: make([]int, n), side: f.Side(0)}
+		for i := range s.sides {
+			s.sides[i] = i
+		}
+		s.left = molding.RegularSlopedCorner(n, s.side.Pitch)
+		s.right = s.left
+		s.rail = s.side.Rail(x.regular.ShortPoint, s.left, s.right)
+		x.slope = []sloped{s}
+		return
+	}
 	for i := range n {
 		s := sloped{sides: []int{i}, side: f.Side(i)}
-		sight := x.regular.ShortPoint
 		before, after := f.Slope.Of((i+n-1)%n), f.Slope.Of((i+1)%n)
-		if w.form() == regular {
-			s.left = molding.RegularSlopedCorner(n, s.side.Pitch)
-			s.right = s.left
-		} else {
-			sight = x.polygon.Rails[i].Sight
-			s.left = molding.SlopedCornerAt(x.panel.Interior(i), s.side.Pitch, before)
-			s.right = molding.SlopedCornerAt(x.panel.Interior((i+1)%n), s.side.Pitch, after)
-		}
-		s.rail = s.side.Rail(sight, s.left, s.right)
+		s.left = molding.SlopedCornerAt(x.panel.Interior(i), s.side.Pitch, before)
+		s.right = molding.SlopedCornerAt(x.panel.Interior((i+1)%n), s.side.Pitch, after)
+		s.rail.FrontSight = x.polygon.Rails[i].Sight
 		alike := false
 		for j := range x.slope {
-			if o := &x.slope[j]; o.side == s.side && o.left == s.left && o.right == s.right && o.rail == s.rail {
+			if o := &x.slope[j]; o.side == s.side && o.left == s.left && o.right == s.right && o.rail.FrontSight == s.rail.FrontSight {
 				o.sides, alike = append(o.sides, i), true
 				break
 			}
 		}
 		if !alike {
+			s.rail = s.side.Rail(s.rail.FrontSight, s.left, s.right)
 			x.slope = append(x.slope, s)
 		}
 	}

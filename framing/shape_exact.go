@@ -12,6 +12,9 @@ import (
 func (w *worker) exactShape(x *exactPiece) {
 	pkg := x.frame.Package
 	x.shape, _ = w.shape(pkg)
+	if !w.Frame.Slope.IsZero() {
+		w.slopes(&x.shape)
+	}
 	switch w.form() {
 	case rectangular:
 		x.frame.Outside = x.shape.outside()
@@ -153,16 +156,16 @@ func (w *worker) outlines(x *exactShape) Outlines {
 // ends is how much farther a rail's outer edge reaches at its two ends than its sight
 // edge, seen from straight ahead.
 func (w *worker) ends(x *exactShape, i int) (start, finish measure.Length) {
+	if w.form() == regular {
+		half, rest := x.regular.Growth.Half()
+		return half, half + rest
+	}
 	if _, s := x.slopeOf(i); s != nil {
 		n := x.panel.Len()
 		grow := func(corner, other int) measure.Length {
 			return plane.Growth(w.Frame.Seen(i), w.Frame.Seen(other), x.panel.Turn(corner))
 		}
 		return grow(i, (i+n-1)%n), grow(i+1, (i+1)%n)
-	}
-	if w.form() == regular {
-		half, rest := x.regular.Growth.Half()
-		return half, half + rest
 	}
 	r := x.polygon.Rails[i]
 	return r.Start.Growth, r.Finish.Growth

@@ -127,6 +127,7 @@ func newWorker(p *Piece, s Shop, f measure.Format, at places) worker {
 // piece works everything out: exact first, then the shown set, then what to
 // know about it.
 func (w *worker) piece() PiecePlan {
+	w.turn()
 	x := w.exactly()
 	s := w.show(x, w.format)
 	plan := w.assemble(x, s)
