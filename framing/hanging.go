@@ -22,11 +22,11 @@ func (w *worker) hanging(x exactPiece) hang.Given {
 	return g
 }
 
-func (w *worker) hangPlaces() hang.Places {
+func (w *worker) hangPlaces(x *exactShape) hang.Places {
 	return hang.Places{
 		Hang: w.at.order + "/hang", Worked: w.at.worked + "/hang",
 		Outside: w.at.worked + "/frame/outside",
-		Face:    w.at.order + "/frame/face", Lip: w.at.order + "/frame/lip", Ledge: w.at.order + "/frame/ledge",
+		Face:    w.hangFaceAt(x), Lip: w.at.order + "/frame/lip", Ledge: w.at.order + "/frame/ledge",
 		Mass: w.at.worked + "/mass/total", Heaviest: w.at.worked + "/mass/heaviest",
 	}
 }
@@ -97,7 +97,7 @@ func hangDirection(path explain.Path) measure.Direction {
 // hang explains a figure of how the piece hangs.
 func (e *explainer) hang(rest []string) (explain.Working, explain.Expr, bool) {
 	path := pathOf(rest)
-	w, ok := e.Hang.Explain(e.hanging(e.x), path, e.hangPlaces())
+	w, ok := e.Hang.Explain(e.hanging(e.x), path, e.hangPlaces(&e.x.shape))
 	if !ok || e.Hang.IsZero() {
 		return explain.Working{}, explain.Expr{}, false
 	}

@@ -55,7 +55,7 @@ func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	notes = w.appendTurned(notes)
 	notes = w.appendMass(notes, x)
 	if !w.Hang.IsZero() {
-		notes = append(notes, w.Hang.Notes(w.hanging(x), x.hang, w.hangPlaces())...)
+		notes = append(notes, w.Hang.Notes(w.hanging(x), x.hang, w.hangPlaces(&x.shape))...)
 	}
 	notes = w.appendShown(notes, x, s)
 	ranked := make([]explain.Note, 0, len(notes))

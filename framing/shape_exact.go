@@ -1,6 +1,7 @@
 package framing
 
 import (
+	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/material"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/framing/plane"
@@ -84,6 +85,9 @@ func (w *worker) shapedRails(x exactPiece) body {
 				{value: s.rail.BackSight, key: "back_sight", root: here, group: "/back_sight"},
 				{value: s.rail.BackRim, key: "back_rim", root: here, group: "/back_rim"},
 			} {
+				if edge.value <= 0 || face.value <= 0 {
+					continue // a side that cannot be: its note says so
+				}
 				b.boxes = append(b.boxes, box{times: len(s.sides), over: 4, long: edge, wide: face, thick: thick})
 			}
 		}
@@ -95,6 +99,9 @@ func (w *worker) shapedRails(x exactPiece) body {
 	height := field(w.Frame.Height, "/height")
 	add := func(n int, face dim, edges ...dim) {
 		for _, edge := range edges {
+			if edge.value <= 0 {
+				continue
+			}
 			b.boxes = append(b.boxes, box{times: n, over: 2, long: edge, wide: face, thick: height})
 		}
 	}
@@ -118,12 +125,31 @@ func (w *worker) shapedRails(x exactPiece) body {
 	return b
 }
 
-// hangFace is how wide the narrower of the two rails is that hangers go into.
-func (w *worker) hangFace() measure.Length {
-	if w.form() == rectangular {
-		return min(w.Frame.Seen(1), w.Frame.Seen(3))
+// hangSide is the side, and hangFace how wide its rail is, of the narrower of the two
+// rails that hangers go into.
+func (w *worker) hangSide() int {
+	switch {
+	case w.form() != rectangular:
+		return 0
+	case w.Frame.Seen(3) < w.Frame.Seen(1):
+		return 3
 	}
-	return w.Frame.Seen(0)
+	return 1
+}
+
+func (w *worker) hangFace() measure.Length { return w.Frame.Seen(w.hangSide()) }
+
+// hangFaceAt is where that width stands.
+func (w *worker) hangFaceAt(x *exactShape) explain.Path {
+	at := w.at.order + "/frame"
+	side := w.hangSide()
+	if k, s := x.slopeOf(side); s != nil {
+		return (w.at.worked + "/shape/slope").Index(k) + "/run"
+	}
+	if side < len(w.Frame.Faces) {
+		return (at + "/faces").Index(side)
+	}
+	return at + "/face"
 }
 
 // outlines is where everything lies; nothing where it cannot be drawn.
