@@ -38,6 +38,9 @@ func FuzzRead(f *testing.F) {
 	for _, text := range fullOrders {
 		f.Add([]byte(text))
 	}
+	for _, c := range refusedShapes() {
+		f.Add([]byte(c.text))
+	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		order, err := framing.Read(data)
 		ps := problems(t, err)

@@ -187,7 +187,9 @@ func (o Outline) check(c *explain.Checker, at explain.Path, shown measure.Size) 
 		c.Positive(at+"/size", o.Size)
 	case ByEdges:
 		addCount(c, edges, n, 3, molding.MostCorners)
-		addCount(c, diagonals, len(o.Diagonals), max(n-3, 0), 2*molding.MostCorners)
+		if c.Clean(edges) {
+			addCount(c, diagonals, len(o.Diagonals), n-3, 2*molding.MostCorners)
+		}
 	case ByAngles:
 		addCount(c, edges, n, 2, molding.MostCorners-1)
 		if c.Clean(edges) {
