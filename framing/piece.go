@@ -135,6 +135,7 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	if !p.Hang.IsZero() {
 		p.Hang.Check(c, at+"/hang")
 	}
+	p.checkReach(c, at)
 }
 
 func (a Art) check(c *explain.Checker, at explain.Path) {

@@ -179,6 +179,9 @@ func TestShapedWorkings(t *testing.T) {
 		}
 		s := plan.Pieces[0].Shape
 		checkShape(t, s)
+		if !s.IsZero() && !hasNote(plan.Pieces[0], molding.CautionSaw) && order.Pieces[0].Frame.Made != molding.ReadyMade {
+			t.Error("nothing is said about the saw")
+		}
 		if t.Failed() {
 			t.Logf("%s", text)
 			return

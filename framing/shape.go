@@ -94,13 +94,49 @@ func (p *Piece) checkRails(c *explain.Checker, at explain.Path) {
 	}
 	w := worker{Piece: p, artAt: at + "/art"}
 	w.derive()
-	_, err := w.shape(w.Art.Greatest())
+	x, err := w.shape(w.Art.Greatest())
 	addFault(c, err, func(e *plane.Error) explain.Path {
 		if e.At >= 0 && e.At < len(p.Frame.Faces) {
 			return (at + "/frame/faces").Index(e.At)
 		}
 		return at + "/frame/face"
 	})
+	if err == nil && !p.Frame.Slope.Alike() {
+		p.checkPitches(c, at+"/frame/slope/pitches", x.panel)
+	}
+}
+
+// checkPitches adds corners at which pitches differ and that are too straight or too
+// sharp for it: no line parts two boards that stand differently in one row.
+func (p *Piece) checkPitches(c *explain.Checker, at explain.Path, panel plane.Polygon) {
+	n := panel.Len()
+	for i := range n {
+		corner := molding.SlopedCornerAt(panel.Interior(i), p.Frame.Slope.Of((i+n-1)%n), p.Frame.Slope.Of(i))
+		plain := max(corner.Plain, -corner.Plain)
+		if corner.Own.Flat() == corner.Other.Flat() || plain >= molding.LeastPlain && plain <= molding.MostPlain {
+			continue
+		}
+		c.Add(explain.Problem{Code: explain.OutOfRange, Path: at.Index(i), Given: panel.Interior(i).String(), Accepted: "the same pitch as the side before, or a corner from " +
+			(measure.Turn/2 - 2*molding.MostPlain).String() + " to " + (measure.Turn/2 - 2*molding.LeastPlain).String()})
+	}
+}
+
+// checkReach adds a package of a mat or a liner that is out of the plane's reach.
+func (p *Piece) checkReach(c *explain.Checker, at explain.Path) {
+	if !p.shaped() || p.Mat.IsZero() && p.Liner.IsZero() || !c.Clean(at) {
+		return
+	}
+	w := worker{Piece: p, artAt: at + "/art"}
+	w.derive()
+	pkg, from := w.Art.Greatest(), at+"/liner"
+	if !w.Mat.IsZero() {
+		pkg, from = w.Mat.Lay(w.given(Shop{})).Blank, at+"/mat"
+	}
+	if w.lined() {
+		pkg = w.Liner.Around(pkg).Outside
+	}
+	_, err := w.shape(pkg)
+	addFault(c, err, func(*plane.Error) explain.Path { return from })
 }
 
 func bareAll(f molding.Frame) bool {
@@ -311,6 +347,9 @@ func (x *exactShape) outside() measure.Size {
 	along := func(i int) measure.Length {
 		if _, s := x.slopeOf(i); s != nil {
 			return s.rail.FrontRim
+		}
+		if i >= len(x.polygon.Rails) {
+			return 0
 		}
 		return x.polygon.Rails[i].Outer
 	}

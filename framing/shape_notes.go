@@ -146,13 +146,14 @@ func (w *worker) slopeNotes(x *exactShape) []explain.Note {
 	return notes
 }
 
-// lostSlopes says of sides that slope where nothing is seen in the frame, or where a
+// lostSlopes says of sides that slope how they are cut, where nothing is seen in the frame, or where a
 // rim is lost between its neighbors.
 func (w *worker) lostSlopes(notes []explain.Note, x *exactShape) []explain.Note {
 	at := w.at.worked + "/shape/slope"
 	lost := func(code explain.Code, path explain.Path, limit measure.Length) {
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: code, Path: path, Values: []explain.Term{explain.NewTerm("limit", limit, "")}})
 	}
+	notes = append(notes, explain.Note{Level: explain.Caution, Code: molding.CautionSaw, Path: at})
 	_, err := x.frame.SightEdge(x.panel)
 	var fault *plane.Error
 	if errors.As(err, &fault) {

@@ -97,6 +97,12 @@ func refusedShapes() []refusedShape {
 		{"a liner", shapedPiece(regular, "", `, "liner": {"face": "1", "lip": "1/4"}`), framing.NotTogether, "/liner"},
 		{"hung by edges", shapedPiece(outlined(`"by": "edges", "edges": ["3", "4", "5"]`), "", `, "hang": {}`), framing.NotTogether, "/hang"},
 		{"a floater by edges", strings.Replace(shapedPiece(outlined(`"by": "edges", "edges": ["3", "4", "5"]`), `, "kind": "floater"`, ""), `"lip": "1/4"`, `"lip": "0"`, 1), framing.NotTogether, "/frame/kind"},
+		{"pitches that differ in one line", shapedPiece(outlined(`"by": "angles", "edges": ["3", "3", "6", "6"], "angles": ["180", "90", "90"]`), `, "slope": {"pitches": [{"angle": "40", "from": "flat"},
+			{"angle": "50", "from": "flat"}, {"angle": "50", "from": "flat"}, {"angle": "50", "from": "flat"}, {"angle": "50", "from": "flat"}], "thickness": "1/2"}`, ""), explain.OutOfRange, "/frame/slope/pitches/1"},
+		{"pitches that differ at a sharp corner", shapedPiece(outlined(`"by": "angles", "edges": ["10 m", "10 m"], "angles": ["0.1"]`), `, "slope": {"pitches": [{"angle": "40", "from": "flat"},
+			{"angle": "50", "from": "flat"}, {"angle": "50", "from": "flat"}], "thickness": "1/2"}`, ""), explain.OutOfRange, "/frame/slope/pitches/1"},
+		{"a mat out of the plane", shapedPiece(`"width": "49 m", "height": "49 m"`, `, "faces": ["1", "2", "1", "3"]`, `, "mat": {"borders": {"left": "49 m", "right": "49 m"}}`), plane.Far, "/mat"},
+		{"a liner out of the plane", shapedPiece(`"width": "49 m", "height": "49 m"`, `, "faces": ["1", "2", "1", "3"]`, `, "liner": {"face": "49 m", "lip": "1"}`), plane.Far, "/liner"},
 		{"rails that do not meet", shapedPiece(outlined(`"by": "angles", "edges": ["3", "3", "6", "6"], "angles": ["180", "90", "90"]`), `, "faces": ["1", "2", "1", "1", "1"]`, ""), plane.Step, "/frame/faces/1"},
 	}
 }

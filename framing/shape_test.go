@@ -163,3 +163,36 @@ func TestOldVersions(t *testing.T) {
 		t.Errorf("sample orders are of the versions %v", versions)
 	}
 }
+
+// TestSolveShapes: the fields that a figure of a shape follows from, and lists of the
+// order that stay as they are while fields in them are tried.
+func TestSolveShapes(t *testing.T) {
+	for _, c := range []struct {
+		piece string
+		want  explain.Path
+		free  []explain.Path
+	}{
+		{octagonMirror, p("/shape/regular/outside"), with(p("/art/outline/size"), p("/frame/face"), p("/frame/lip"), p("/frame/allowance"))},
+		{`{"art": {"kind": "panel", "width": "8", "height": "8"}, "frame": {"face": "2", "lip": "1/4", "faces": ["2", "2", "3", "2"]}}`, p("/shape/rails/0/outer"),
+			with(p("/art/width"), p("/art/varies/width"), p("/frame/lip"), p("/frame/allowance"), p("/frame/faces/1"), p("/frame/faces/3"))},
+		{`{"art": {"kind": "panel", "outline": {"by": "edges", "edges": ["12", "16", "12", "16"], "diagonals": [{"from": 0, "to": 2, "length": "20"}]}},
+			"frame": {"face": "2", "lip": "1/4"}}`, p("/shape/rails/0/start/saw"), with(p("/art/outline/edges/0"), p("/art/outline/edges/1"),
+			p("/art/outline/edges/2"), p("/art/outline/edges/3"), p("/art/outline/diagonals/0/length"))},
+		{`{"art": {"kind": "panel", "width": "8", "height": "8"}, "frame": {"face": "2", "lip": "1/4",
+			"slope": {"pitches": [{"angle": "40", "from": "flat"}], "thickness": "1/2"}}}`, p("/shape/slope/0/left/flat/miter"), with(p("/frame/slope/pitches/0/angle"))},
+	} {
+		order := read(t, "in", c.piece)
+		before := marshal(t, order)
+		if got := framing.FreeFields(order, c.want); !reflect.DeepEqual(got, c.free) {
+			t.Errorf("%s follows from %q, want %q", c.want, got, c.free)
+		}
+		for _, free := range c.free {
+			if _, err := framing.Solve(order, framing.Question{Free: free, Want: c.want, Value: "1"}); err != nil {
+				t.Errorf("%s for %s: %v", free, c.want, err)
+			}
+		}
+		if after := marshal(t, order); string(after) != string(before) {
+			t.Errorf("asked, the order is %s, was %s", after, before)
+		}
+	}
+}
