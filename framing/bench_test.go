@@ -74,3 +74,28 @@ func BenchmarkWorkLayers(b *testing.B) {
 		}
 	}
 }
+
+// twelveSided is a frame of twelve boards that slope.
+const twelveSided = `{"version": 3, "units": "in", "shop": {"saw": {"miter": "50", "tilt": "45"}}, "pieces": [{
+	"art": {"kind": "panel", "outline": {"by": "regular", "sides": 12, "size": "18"}, "thickness": "1/4"},
+	"frame": {"face": "3", "lip": "3/8", "rabbet": "1/2", "slope": {"pitches": [{"angle": "50", "from": "flat"}], "thickness": "1/2"}}}]}`
+
+// BenchmarkWorkSloped works twelve boards that slope.
+func BenchmarkWorkSloped(b *testing.B) { benchmarkWork(b, []byte(twelveSided)) }
+
+// BenchmarkWorkSides works art that is out of square, under a mat.
+func BenchmarkWorkSides(b *testing.B) { benchmarkWork(b, []byte(fullSides)) }
+
+func benchmarkWork(b *testing.B, text []byte) {
+	order, err := framing.Read(text)
+	if err != nil {
+		b.Fatal(err)
+	}
+	work(b, order)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := framing.Work(order); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -22,6 +22,9 @@ var cases = map[string]func(*recorder){
 	"HANG-01": tightWire, "HANG-02": cordTension, "HANG-04": ringsAtTwoHeights, "HANG-05": inTheMiddleOfAWall, "HANG-08": hookHeight,
 	"WALL-01": threeLoads, "WALL-02": refusesWire,
 	"UNIT-01": centimetersExactly, "UNIT-02": sheetInInches, "UNIT-03": waysToWrite,
+	"POLY-02": octagonAcrossFlats, "POLY-03": eightRailsOfSix, "POLY-04": hexagonAroundCircle, "POLY-07": triangleBySides,
+	"POLY-09": fivePointStar, "POLY-11": octagonCutOff, "S-12": openPentagon, "RAIL-05": railsOfTwoWidths,
+	"COMP-01": fourSidesLean, "COMP-02": fourSidesFromTheWall, "COMP-04": stoodOnEdge, "COMP-08": sixSidesSteep,
 }
 
 // caseNames are the cases that must be there.
@@ -30,6 +33,7 @@ var caseNames = []string{
 	"S-01", "S-05", "S-08", "S-09", "S-10", "GLZ-03", "GLZ-04", "UNIT-01", "UNIT-02", "UNIT-03",
 	"MAT-04", "MAT-05", "S-03", "S-07", "S-15", "STACK-01", "STACK-02",
 	"HANG-01", "HANG-02", "HANG-04", "HANG-05", "HANG-08", "WALL-01", "WALL-02", "CANV-01", "CANV-02",
+	"POLY-02", "POLY-03", "POLY-04", "POLY-07", "POLY-09", "POLY-11", "S-12", "RAIL-05", "COMP-01", "COMP-02", "COMP-04", "COMP-08",
 }
 
 func TestCases(t *testing.T) {

@@ -216,6 +216,7 @@ func (d *decoder) tooMany(n *node, most int, at explain.Path) bool {
 // object fills a struct over its defaults.
 func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 	if !d.is(n, jsonObject, at, "object") {
+		standIn(v)
 		return
 	}
 	d.prepare(n, v, at)
@@ -228,7 +229,7 @@ func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 		switch {
 		case ok:
 			d.value(value, into, path)
-		case f.required && excused(n, v.Type(), f.name):
+		case f.required && excused(spelled, v.Type(), f.name):
 		case f.required:
 			d.c.Add(explain.Problem{Code: explain.Missing, Path: path})
 			d.prepare(nil, into, path)
@@ -239,6 +240,17 @@ func (d *decoder) object(n *node, v reflect.Value, at explain.Path) {
 			d.defaults = append(d.defaults, path)
 		}
 		d.remember(into)
+	}
+}
+
+// standIn keeps art from having a size of its own where an outline or sides stand
+// that could not be read.
+func standIn(v reflect.Value) {
+	switch x := v.Addr().Interface().(type) {
+	case *Outline:
+		*x = NewOutline()
+	case *molding.OutOfSquare:
+		x.Bottom = -1
 	}
 }
 

@@ -30,7 +30,6 @@ func (p Plan) Explain(path explain.Path) (explain.Working, bool) {
 		format = measure.Format{}
 	}
 	w := newWorker(&p.Order.Pieces[i], p.Order.Shop, format, placesOf(i))
-	w.derive()
 	return w.explain(figure, segments[2:])
 }
 

@@ -35,7 +35,12 @@ func FuzzRead(f *testing.F) {
 			f.Add([]byte(text))
 		}
 	}
-	f.Add([]byte(fullOrder))
+	for _, text := range fullOrders {
+		f.Add([]byte(text))
+	}
+	for _, c := range refusedShapes() {
+		f.Add([]byte(c.text))
+	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		order, err := framing.Read(data)
 		ps := problems(t, err)

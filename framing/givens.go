@@ -69,9 +69,9 @@ func (g *givens) walk(v reflect.Value, at explain.Path) {
 				g.walk(below, at+"/"+explain.Path(f.name))
 			}
 		}
-	case reflect.Array:
+	case reflect.Array, reflect.Slice:
 		for i := range v.Len() {
-			if !v.Index(i).IsZero() {
+			if v.Kind() == reflect.Slice || !v.Index(i).IsZero() {
 				g.walk(v.Index(i), at.Index(i))
 			}
 		}

@@ -77,14 +77,14 @@ func (o Outline) regular() bool { return o.By == ByRegular || o.By == ByAround }
 
 // excused reports whether a required field need not stand in an object: art with an
 // outline or measured sides has no size of its own.
-func excused(n *node, t reflect.Type, name string) bool {
+func excused(spelled map[string]*node, t reflect.Type, name string) bool {
 	if t != reflect.TypeFor[Art]() || name != "width" && name != "height" {
 		return false
 	}
-	if outline := n.member("outline"); outline != nil {
+	if outline := spelled["outline"]; outline != nil {
 		return outline.word("by", "") != string(ByAround)
 	}
-	return n.member("sides") != nil
+	return spelled["sides"] != nil
 }
 
 // checkShape adds what is wrong with an outline or with measured sides.
@@ -106,8 +106,11 @@ func (a Art) checkShape(c *explain.Checker, at explain.Path) {
 	if !a.Stretch.IsZero() {
 		c.Add(explain.Problem{Code: NotTogether, Path: at + "/stretch", Given: "stretch", Accepted: "none beside an outline or sides"})
 	}
+	if a.sized() || !c.Clean(at+"/outline/by", at+"/sides") {
+		return
+	}
 	for _, name := range [...]string{"width", "height"} {
-		if l := a.Least().Along(name); !a.sized() && l != 0 {
+		if l := a.Least().Along(name); l != 0 {
 			c.Add(explain.Problem{Code: NotTogether, Path: at.Child(name), Given: c.Write(l), Accepted: c.Write(0) + ": it follows from the outline"})
 		}
 	}
@@ -122,24 +125,35 @@ func (a Art) checkSides(c *explain.Checker, at explain.Path) {
 	if err == nil {
 		_, err = outline.LargestUpright()
 	}
-	addFault(c, err, at, "bottom", "right", "top", "left")
+	addFault(c, err, func(e *plane.Error) explain.Path { return at + sideField(e) })
+}
+
+// sideField is the field of measured sides that is at fault.
+func sideField(e *plane.Error) explain.Path {
+	switch {
+	case e.At < 0 || e.At > 3 || e.Code == plane.NotConvex:
+		return ""
+	case e.Other < 0 || e.Other == (e.At+1)%4:
+		return [...]explain.Path{"/bottom", "/right", "/top", "/left"}[e.At]
+	case e.At == 0 || e.At == 2:
+		return "/rising"
+	}
+	return "/falling"
 }
 
 // sidesWithin is how far a second diagonal may differ from what four edges and the
 // first one say: what one reads off a tape over a picture.
 const sidesWithin = measure.Inch / 16
 
-// addFault adds what the plane says of the sides that stand at a path, by their names
-// where they have some; lengths are written as the order's are.
-func addFault(c *explain.Checker, err error, at explain.Path, names ...string) {
+// addFault adds what the plane says of an outline, at the field that is at fault;
+// lengths are written as the order's are.
+func addFault(c *explain.Checker, err error, field func(*plane.Error) explain.Path) {
 	var fault *plane.Error
 	if !errors.As(err, &fault) {
 		return
 	}
-	p := fault.Problem(at)
-	if fault.At >= 0 && fault.At < len(names) {
-		p.Path = at.Child(names[fault.At])
-	}
+	p := fault.Problem("")
+	p.Path = field(fault)
 	if fault.Given.Kind == explain.LengthKind {
 		p.Given = c.Write(measure.Length(fault.Given.N))
 	}
@@ -149,40 +163,98 @@ func addFault(c *explain.Checker, err error, at explain.Path, names ...string) {
 	c.Add(p)
 }
 
+// addCount adds that a list is too short or too long.
+func addCount(c *explain.Checker, at explain.Path, n, least, most int) {
+	code := explain.TooFew
+	switch {
+	case n > most:
+		code = explain.TooMany
+	case n >= least:
+		return
+	}
+	accepted := explain.Of(least).String()
+	if most != least {
+		accepted = count(least, most)
+	}
+	c.Add(explain.Problem{Code: code, Path: at, Given: explain.Of(n).String(), Accepted: accepted})
+}
+
 // check adds what is wrong with the outline; shown is the art that one around it
 // shows.
 func (o Outline) check(c *explain.Checker, at explain.Path, shown measure.Size) {
 	c.Choice(at+"/by", string(o.By), o.By.Choices())
 	c.Choice(at+"/across", string(o.Across), o.Across.Choices())
 	c.Choice(at+"/stand", string(o.Stand), o.Stand.Choices())
+	c.Number(at+"/sides", int64(o.Sides), 3, molding.MostCorners)
 	c.NotNegative(at+"/within", o.Within)
-	if o.regular() {
-		c.Number(at+"/sides", int64(o.Sides), 3, molding.MostCorners)
-		if o.By == ByRegular {
-			c.Positive(at+"/size", o.Size)
+	c.NotNegative(at+"/size", o.Size)
+	edges, diagonals, angles := at+"/edges", at+"/diagonals", at+"/angles"
+	n, corners := len(o.Edges), molding.MostCorners
+	switch o.By {
+	case ByRegular:
+		c.Positive(at+"/size", o.Size)
+	case ByEdges:
+		addCount(c, edges, n, 3, molding.MostCorners)
+		if c.Clean(edges) {
+			addCount(c, diagonals, len(o.Diagonals), n-3, 2*molding.MostCorners)
 		}
-	} else if n := len(o.Edges); n > molding.MostCorners {
-		c.Add(explain.Problem{Code: explain.TooMany, Path: at + "/edges", Given: explain.Of(n).String(), Accepted: "3 to " + explain.Of(molding.MostCorners).String()})
-		return
+	case ByAngles:
+		addCount(c, edges, n, 2, molding.MostCorners-1)
+		if c.Clean(edges) {
+			addCount(c, angles, len(o.Angles), n-1, n-1)
+		}
 	}
-	for i, l := range o.Edges {
-		c.Positive((at + "/edges").Index(i), l)
+	addCount(c, edges, n, 0, molding.MostCorners)
+	addCount(c, diagonals, len(o.Diagonals), 0, 2*molding.MostCorners)
+	addCount(c, angles, len(o.Angles), 0, molding.MostCorners)
+	if o.By == ByEdges && c.Clean(edges) {
+		corners = n
 	}
-	for i, d := range o.Diagonals {
-		c.Positive((at+"/diagonals").Index(i)+"/length", d.Length)
+	for i, l := range o.Edges[:min(n, molding.MostCorners)] {
+		c.Positive(edges.Index(i), l)
 	}
-	for i, a := range o.Angles {
-		c.Angle((at + "/angles").Index(i), a, 1, measure.Turn-1)
+	for i, d := range o.Diagonals[:min(len(o.Diagonals), 2*molding.MostCorners)] {
+		here := diagonals.Index(i)
+		c.Number(here+"/from", int64(d.From), 0, int64(corners-1))
+		c.Number(here+"/to", int64(d.To), 0, int64(corners-1))
+		if d.From == d.To {
+			c.Add(explain.Problem{Code: explain.OutOfRange, Path: here + "/to", Given: explain.Of(d.To).String(), Accepted: "another corner"})
+		}
+		c.Positive(here+"/length", d.Length)
 	}
-	if !c.Clean(at) || o.By == ByAround && (shown.Width <= 0 || shown.Height <= 0) {
+	for i, a := range o.Angles[:min(len(o.Angles), molding.MostCorners)] {
+		c.Angle(angles.Index(i), a, 1, measure.Turn-1)
+	}
+	if !c.Clean(at) || o.By == ByAround && !c.Clean(at.Parent()+"/width", at.Parent()+"/height") {
 		return
 	}
 	_, err := o.panel(shown)
+	addFault(c, err, func(e *plane.Error) explain.Path { return at + o.field(e) })
+}
+
+// field is the field of the outline that is at fault.
+func (o Outline) field(e *plane.Error) explain.Path {
 	if o.regular() {
-		addFault(c, err, at)
-	} else {
-		addFault(c, err, at+"/edges")
+		if o.By == ByRegular {
+			return "/size"
+		}
+		return ""
 	}
+	if o.By == ByEdges && (e.Code == plane.Loose || e.Code == plane.Differs || e.Code == plane.NoTriangle) {
+		if e.Code == plane.NoTriangle && e.Other == (e.At+1)%len(o.Edges) {
+			return explain.Path("/edges").Index(e.At)
+		}
+		for i, d := range o.Diagonals {
+			if d.From == e.At && d.To == e.Other || d.From == e.Other && d.To == e.At {
+				return explain.Path("/diagonals").Index(i)
+			}
+		}
+		return "/diagonals"
+	}
+	if e.At >= 0 && e.At < len(o.Edges) {
+		return explain.Path("/edges").Index(e.At)
+	}
+	return "/edges"
 }
 
 // panel returns the outline in the plane. What stands at the bottom is level.

@@ -111,7 +111,11 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	if !p.Mat.IsZero() {
 		w := worker{Piece: p, artAt: at + "/art"}
 		w.derive()
-		w.Mat.Check(c, at+"/mat", w.given(Shop{}), at+"/art")
+		given := w.given(Shop{})
+		if !p.Art.sized() && w.derived.IsZero() { // what is wrong with it was said
+			given.Least = measure.Size{Width: explain.MaxLength, Height: explain.MaxLength}
+		}
+		w.Mat.Check(c, at+"/mat", given, at+"/art")
 	}
 	if !p.Glazing.IsZero() {
 		p.Glazing.Check(c, at+"/glazing")
@@ -131,6 +135,7 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	if !p.Hang.IsZero() {
 		p.Hang.Check(c, at+"/hang")
 	}
+	p.checkReach(c, at)
 }
 
 func (a Art) check(c *explain.Checker, at explain.Path) {
@@ -138,6 +143,9 @@ func (a Art) check(c *explain.Checker, at explain.Path) {
 	if a.sized() {
 		c.Positive(at+"/width", a.Width)
 		c.Positive(at+"/height", a.Height)
+	} else {
+		c.NotNegative(at+"/width", a.Width)
+		c.NotNegative(at+"/height", a.Height)
 	}
 	a.checkShape(c, at)
 	c.NotNegative(at+"/varies/width", a.Varies.Width)

@@ -36,7 +36,7 @@ func (p *Piece) checkShape(c *explain.Checker, at explain.Path) {
 	if !p.Liner.Plain() {
 		c.Add(explain.Problem{Code: NotTogether, Path: at + "/liner", Given: "faces, slope", Accepted: "a plain rectangle; the frame may have them"})
 	}
-	if !p.shaped() {
+	if !p.shaped() || !c.Clean(at+"/art/outline/by", at+"/frame/faces", at+"/frame/slope") {
 		return
 	}
 	if p.form() != rectangular {
@@ -94,8 +94,49 @@ func (p *Piece) checkRails(c *explain.Checker, at explain.Path) {
 	}
 	w := worker{Piece: p, artAt: at + "/art"}
 	w.derive()
-	_, err := w.shape(w.Art.Greatest())
-	addFault(c, err, at+"/frame/faces")
+	x, err := w.shape(w.Art.Greatest())
+	addFault(c, err, func(e *plane.Error) explain.Path {
+		if e.At >= 0 && e.At < len(p.Frame.Faces) {
+			return (at + "/frame/faces").Index(e.At)
+		}
+		return at + "/frame/face"
+	})
+	if err == nil && !p.Frame.Slope.Alike() {
+		p.checkPitches(c, at+"/frame/slope/pitches", x.panel)
+	}
+}
+
+// checkPitches adds corners at which pitches differ and that are too straight or too
+// sharp for it: no line parts two boards that stand differently in one row.
+func (p *Piece) checkPitches(c *explain.Checker, at explain.Path, panel plane.Polygon) {
+	n := panel.Len()
+	for i := range n {
+		corner := molding.SlopedCornerAt(panel.Interior(i), p.Frame.Slope.Of((i+n-1)%n), p.Frame.Slope.Of(i))
+		plain := max(corner.Plain, -corner.Plain)
+		if corner.Own.Flat() == corner.Other.Flat() || plain >= molding.LeastPlain && plain <= molding.MostPlain {
+			continue
+		}
+		c.Add(explain.Problem{Code: explain.OutOfRange, Path: at.Index(i), Given: panel.Interior(i).String(), Accepted: "the same pitch as the side before, or a corner from " +
+			(measure.Turn/2 - 2*molding.MostPlain).String() + " to " + (measure.Turn/2 - 2*molding.LeastPlain).String()})
+	}
+}
+
+// checkReach adds a package of a mat or a liner that is out of the plane's reach.
+func (p *Piece) checkReach(c *explain.Checker, at explain.Path) {
+	if !p.shaped() || p.Mat.IsZero() && p.Liner.IsZero() || !c.Clean(at) {
+		return
+	}
+	w := worker{Piece: p, artAt: at + "/art"}
+	w.derive()
+	pkg, from := w.Art.Greatest(), at+"/liner"
+	if !w.Mat.IsZero() {
+		pkg, from = w.Mat.Lay(w.given(Shop{})).Blank, at+"/mat"
+	}
+	if w.lined() {
+		pkg = w.Liner.Around(pkg).Outside
+	}
+	_, err := w.shape(pkg)
+	addFault(c, err, func(*plane.Error) explain.Path { return from })
 }
 
 func bareAll(f molding.Frame) bool {
@@ -147,7 +188,7 @@ func (w *worker) derive() {
 		d.Width, d.Height = size.Width, size.Height
 		d.corners(outline)
 	default:
-		d = outOfSquare(a.Sides, w.turns)
+		d = outOfSquare(a.Sides)
 	}
 	if d.Width <= 0 || d.Height <= 0 {
 		return
@@ -164,29 +205,38 @@ func (d *ArtPlan) corners(outline plane.Polygon) {
 	}
 }
 
-// outOfSquare is what follows from measured sides. The largest turned rectangle takes
-// longest to find, and only a plan asks for it.
-func outOfSquare(o molding.OutOfSquare, turned bool) ArtPlan {
+// outOfSquare is what follows from measured sides, but for the turned rectangle.
+func outOfSquare(o molding.OutOfSquare) ArtPlan {
 	outline, err := o.Outline(sidesWithin)
 	if err != nil {
 		return ArtPlan{}
 	}
-	var clean molding.Clean
-	if turned {
-		clean, err = molding.CleanWithin(outline)
-	} else {
-		clean.Upright, err = outline.LargestUpright()
-	}
+	clean, err := outline.LargestUpright()
 	if err != nil {
 		return ArtPlan{}
 	}
 	box := outline.Size()
-	d := ArtPlan{Width: clean.Upright.Size.Width, Height: clean.Upright.Size.Height, Clean: clean.Upright, Turned: clean.Turned, Outline: outline.Corners()}
+	d := ArtPlan{Width: clean.Size.Width, Height: clean.Size.Height, Clean: clean, Outline: outline.Corners()}
 	d.Varies = measure.Size{Width: box.Width - d.Width, Height: box.Height - d.Height}
 	d.corners(outline)
 	rising, falling := outline.Diagonal(0, 2), outline.Diagonal(1, 3)
 	d.Skew = molding.Skew(measure.Size{Width: outline.Side(0).Length, Height: outline.Side(1).Length}, rising, falling)
 	return d
+}
+
+// turn looks for the largest rectangle with the art turned. It costs more than all
+// else, and no figure follows from it.
+func (w *worker) turn() {
+	if w.derived.Outline == nil {
+		return
+	}
+	outline, err := w.Art.Sides.Outline(sidesWithin)
+	if err != nil {
+		return
+	}
+	if clean, err := molding.CleanWithin(outline); err == nil {
+		w.derived.Turned = clean.Turned
+	}
 }
 
 // An exactShape is a frame that is no plain rectangle in exact lengths.
@@ -238,9 +288,6 @@ func (w *worker) shape(pkg measure.Size) (exactShape, error) {
 	} else if x.polygon, err = x.frame.Around(x.panel); err != nil {
 		return x, err
 	}
-	if !w.Frame.Slope.IsZero() {
-		w.slopes(&x)
-	}
 	return x, nil
 }
 
@@ -254,27 +301,32 @@ func (w *worker) seen() molding.Frame {
 // slopes works out the sides that slope; sides that are cut alike once.
 func (w *worker) slopes(x *exactShape) {
 	n, f := x.panel.Len(), w.Frame
+	if w.form() == regular {
+		s := sloped{sides: make([]int, n), side: f.Side(0)}
+		for i := range s.sides {
+			s.sides[i] = i
+		}
+		s.left = molding.RegularSlopedCorner(n, s.side.Pitch)
+		s.right = s.left
+		s.rail = s.side.Rail(x.regular.ShortPoint, s.left, s.right)
+		x.slope = []sloped{s}
+		return
+	}
 	for i := range n {
 		s := sloped{sides: []int{i}, side: f.Side(i)}
-		sight := x.regular.ShortPoint
 		before, after := f.Slope.Of((i+n-1)%n), f.Slope.Of((i+1)%n)
-		if w.form() == regular {
-			s.left = molding.RegularSlopedCorner(n, s.side.Pitch)
-			s.right = s.left
-		} else {
-			sight = x.polygon.Rails[i].Sight
-			s.left = molding.SlopedCornerAt(x.panel.Interior(i), s.side.Pitch, before)
-			s.right = molding.SlopedCornerAt(x.panel.Interior((i+1)%n), s.side.Pitch, after)
-		}
-		s.rail = s.side.Rail(sight, s.left, s.right)
+		s.left = molding.SlopedCornerAt(x.panel.Interior(i), s.side.Pitch, before)
+		s.right = molding.SlopedCornerAt(x.panel.Interior((i+1)%n), s.side.Pitch, after)
+		s.rail.FrontSight = x.polygon.Rails[i].Sight
 		alike := false
 		for j := range x.slope {
-			if o := &x.slope[j]; o.side == s.side && o.left == s.left && o.right == s.right && o.rail == s.rail {
+			if o := &x.slope[j]; o.side == s.side && o.left == s.left && o.right == s.right && o.rail.FrontSight == s.rail.FrontSight {
 				o.sides, alike = append(o.sides, i), true
 				break
 			}
 		}
 		if !alike {
+			s.rail = s.side.Rail(s.rail.FrontSight, s.left, s.right)
 			x.slope = append(x.slope, s)
 		}
 	}
@@ -298,6 +350,9 @@ func (x *exactShape) outside() measure.Size {
 	along := func(i int) measure.Length {
 		if _, s := x.slopeOf(i); s != nil {
 			return s.rail.FrontRim
+		}
+		if i >= len(x.polygon.Rails) {
+			return 0
 		}
 		return x.polygon.Rails[i].Outer
 	}

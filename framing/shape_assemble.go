@@ -116,12 +116,17 @@ func assembleSlope(s *sloped, figure func(string, measure.Length) Figure) SlopeP
 			Dihedral: angleFigure(c.Dihedral()),
 		}
 	}
+	left := end(s.left)
+	right := left
+	if s.right != s.left {
+		right = end(s.right)
+	}
 	return SlopePlan{
 		Sides: s.sides, Side: s.side,
 		FrontSight: figure("front_sight", s.rail.FrontSight), FrontRim: figure("front_rim", s.rail.FrontRim),
 		BackSight: figure("back_sight", s.rail.BackSight), BackRim: figure("back_rim", s.rail.BackRim),
 		Depth: figure("depth", s.side.Depth()), Run: figure("run", s.side.Run()),
-		Left: end(s.left), Right: end(s.right),
+		Left: left, Right: right,
 	}
 }
 

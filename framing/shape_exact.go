@@ -13,6 +13,9 @@ import (
 func (w *worker) exactShape(x *exactPiece) {
 	pkg := x.frame.Package
 	x.shape, _ = w.shape(pkg)
+	if !w.Frame.Slope.IsZero() {
+		w.slopes(&x.shape)
+	}
 	switch w.form() {
 	case rectangular:
 		x.frame.Outside = x.shape.outside()
@@ -84,6 +87,9 @@ func (w *worker) shapedRails(x exactPiece) body {
 				{value: s.rail.BackSight, key: "back_sight", root: here, group: "/back_sight"},
 				{value: s.rail.BackRim, key: "back_rim", root: here, group: "/back_rim"},
 			} {
+				if edge.value <= 0 || face.value <= 0 {
+					continue // a side that cannot be: its note says so
+				}
 				b.boxes = append(b.boxes, box{times: len(s.sides), over: 4, long: edge, wide: face, thick: thick})
 			}
 		}
@@ -95,6 +101,9 @@ func (w *worker) shapedRails(x exactPiece) body {
 	height := field(w.Frame.Height, "/height")
 	add := func(n int, face dim, edges ...dim) {
 		for _, edge := range edges {
+			if edge.value <= 0 {
+				continue
+			}
 			b.boxes = append(b.boxes, box{times: n, over: 2, long: edge, wide: face, thick: height})
 		}
 	}
@@ -170,6 +179,10 @@ func (w *worker) outlines(x *exactShape) Outlines {
 // ends is how much farther a rail's outer edge reaches at its two ends than its sight
 // edge, seen from straight ahead.
 func (w *worker) ends(x *exactShape, i int) (start, finish measure.Length) {
+	if w.form() == regular {
+		half, rest := x.regular.Growth.Half()
+		return half, half + rest
+	}
 	if _, s := x.slopeOf(i); s != nil {
 		n := x.panel.Len()
 		grow := func(corner, other int) measure.Length {

@@ -1,8 +1,11 @@
 package framing
 
 import (
+	"errors"
+
 	"github.com/fairmiter/fairmiter/framing/explain"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/framing/plane"
 	"github.com/fairmiter/fairmiter/molding"
 )
 
@@ -30,14 +33,33 @@ func (w *worker) appendShape(notes []explain.Note, x exactPiece) []explain.Note 
 		}
 	default:
 		own = append(shape.frame.Notes(shape.polygon, w.polygonPlaces()), w.chainNotes(shape)...)
+		if !shape.polygon.Closed() {
+			own = append(own, w.crossedRails(shape)...)
+		}
 	}
 	notes = appendNew(notes, once(own))
 	if w.form() == polygonal && (!w.Glazing.IsZero() || !w.Mount.IsZero() || !w.Backing.IsZero()) {
-		notes = append(notes, explain.Note{Level: explain.Advice, Code: ShapeParts, Path: w.at.worked + "/shape/rails", Values: []explain.Term{
+		rails := w.at.worked + "/shape/rails"
+		if !w.Frame.Slope.IsZero() {
+			rails = w.at.worked + "/shape/slope"
+		}
+		notes = append(notes, explain.Note{Level: explain.Advice, Code: ShapeParts, Path: rails, Values: []explain.Term{
 			explain.NewTerm("allowance", w.Frame.Room(), w.at.order+"/frame/allowance")}})
 	}
 	if w.form() == regular && !w.Hang.IsZero() {
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: ShapeHangers, Path: w.at.order + "/hang"})
+	}
+	return notes
+}
+
+// crossedRails are the rails of an open frame whose two miters cross.
+func (w *worker) crossedRails(x *exactShape) []explain.Note {
+	var notes []explain.Note
+	for i, r := range x.polygon.Rails {
+		if !r.IsZero() && r.Outer <= 0 {
+			notes = append(notes, explain.Note{Level: explain.Warning, Code: molding.RailsClash, Path: (w.at.worked + "/shape/rails").Index(i),
+				Values: []explain.Term{explain.NewTerm("limit", measure.Length(0), "")}})
+		}
 	}
 	return notes
 }
@@ -103,6 +125,9 @@ func (w *worker) slopeNotes(x *exactShape) []explain.Note {
 	for k, s := range x.slope {
 		notes = append(notes, s.side.CutNotes(s.rail, s.left, s.right, molding.LaidFlat, at.Index(k))...)
 	}
+	if w.form() == polygonal {
+		notes = w.lostSlopes(notes, x)
+	}
 	if w.shop.Saw.Miter == 0 && w.shop.Saw.Tilt == 0 {
 		return notes
 	}
@@ -119,6 +144,31 @@ func (w *worker) slopeNotes(x *exactShape) []explain.Note {
 			at     explain.Path
 		}{{s.left, at.Index(k) + "/left"}, {s.right, at.Index(k) + "/right"}} {
 			notes = append(notes, end.corner.ReachNotes(molding.LaidFlat, reach, end.at)...)
+		}
+	}
+	return notes
+}
+
+// lostSlopes says of sides that slope how they are cut, where nothing is seen in the frame, or where a
+// rim is lost between its neighbors.
+func (w *worker) lostSlopes(notes []explain.Note, x *exactShape) []explain.Note {
+	at := w.at.worked + "/shape/slope"
+	lost := func(code explain.Code, path explain.Path, limit measure.Length) {
+		notes = append(notes, explain.Note{Level: explain.Warning, Code: code, Path: path, Values: []explain.Term{explain.NewTerm("limit", limit, "")}})
+	}
+	notes = append(notes, explain.Note{Level: explain.Caution, Code: molding.CautionSaw, Path: at})
+	_, err := x.frame.SightEdge(x.panel)
+	var fault *plane.Error
+	if errors.As(err, &fault) {
+		limit := measure.Length(0)
+		if fault.Limit.Kind == explain.LengthKind {
+			limit = measure.Length(fault.Limit.N)
+		}
+		lost(molding.NoSight, at, limit)
+	}
+	for k, s := range x.slope {
+		if s.rail.FrontRim <= 0 {
+			lost(molding.RailsClash, at.Index(k), 0)
 		}
 	}
 	return notes

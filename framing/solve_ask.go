@@ -256,7 +256,6 @@ func (a *asked) work(x int64) (figure, wanted int64, ok bool) {
 	}
 	format, _ := a.order.Show.Format() // checked just now
 	w := newWorker(&a.order.Pieces[0], a.order.Shop, format, placesOf(0))
-	w.derive()
 	exact := w.exactly()
 	// The notes are left out: they cost the most, and are no figures.
 	plan := Plan{Pieces: []PiecePlan{w.assemble(exact, w.show(exact, format))}}

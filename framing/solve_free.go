@@ -94,6 +94,9 @@ func walkFields(v reflect.Value, at explain.Path, visit func(explain.Path, refle
 			}
 		}
 	case reflect.Slice, reflect.Array:
+		if v.Len() == 0 {
+			return // a list that is not there stays so
+		}
 		if v.Kind() == reflect.Slice { // the order that it was copied from has the same one
 			list := reflect.MakeSlice(v.Type(), v.Len(), v.Len())
 			reflect.Copy(list, v)

@@ -44,8 +44,9 @@ const (
 		"borders": {"by": "board", "board": {"width": "16", "height": "20"}}}, "frame": {"face": "1 1/4", "lip": "1/4", "allowance": "1/8"}}`
 	windowedPrint = `{"art": {"width": "8 3/4", "height": "11"}, "mat": {"window": {"by": "size", "width": "8", "height": "10"},
 		"borders": {"by": "board", "board": {"width": "14", "height": "17"}}}, "frame": {"face": "1", "lip": "1/4"}}`
-	boardPanel = `{"art": {"kind": "panel", "width": "12", "height": "16"}, "frame": {"face": "1 1/2", "lip": "1/4", "allowance": "1/8"}}`
-	hallMirror = `{"art": {"kind": "mirror", "width": "24", "height": "36"}, "frame": {"face": "3", "lip": "3/8", "allowance": "1/8"}}`
+	boardPanel    = `{"art": {"kind": "panel", "width": "12", "height": "16"}, "frame": {"face": "1 1/2", "lip": "1/4", "allowance": "1/8"}}`
+	octagonMirror = `{"art": {"kind": "mirror", "outline": {"by": "regular", "size": "18"}}, "frame": {"face": "2 1/2", "lip": "3/8", "allowance": "1/8"}}`
+	hallMirror    = `{"art": {"kind": "mirror", "width": "24", "height": "36"}, "frame": {"face": "3", "lip": "3/8", "allowance": "1/8"}}`
 )
 
 // solveJobs were worked by hand. Their sums stand beside them.
@@ -139,6 +140,32 @@ var solveJobs = []solveJob{
 		[]string{"8"},
 	},
 	{
+		// 18 + 1/8 + 2 x (face - 3/8) = 23: face = 4 7/8 / 2 + 3/8.
+		"the face that makes an octagon of 23 across flats", "in", octagonMirror,
+		[]framing.Question{{Free: p("/frame/face"), Want: p("/shape/regular/outside"), Value: "23"}},
+		[]string{"2 13/16"},
+	},
+	{
+		// The other way round: 22 1/4 - 2 x (2 1/2 - 3/8) - 1/8.
+		"an octagon for a space of 22 1/4", "in", octagonMirror,
+		[]framing.Question{{Free: p("/art/outline/size"), Want: p("/shape/regular/outside"), Value: "22 1/4"}},
+		[]string{"17 7/8"},
+	},
+	{
+		// 8 + 1/8 - 2 x 1/4 + 3 + the bottom rail.
+		"the bottom rail that makes a frame 13 high", "in", `{"art": {"kind": "panel", "width": "8", "height": "8"},
+			"frame": {"face": "2", "lip": "1/4", "allowance": "1/8", "faces": ["2", "2", "3", "2"]}}`,
+		[]framing.Question{{Free: p("/frame/faces/0"), Want: p("/frame/outside/height"), Value: "13"}},
+		[]string{"2 3/8"},
+	},
+	{
+		// A side of a triangle moves the whole of its rail: 22 + what its corners add.
+		"a longer bottom edge in a triangle of three equal sides", "in", `{"art": {"kind": "panel", "outline": {"by": "edges", "edges": ["12", "12", "12"]}},
+			"frame": {"face": "1", "lip": "0", "allowance": "0"}}`,
+		[]framing.Question{{Free: p("/art/outline/edges/0"), With: with(p("/art/outline/edges/1"), p("/art/outline/edges/2")), Move: framing.Alike, Want: p("/shape/rails/0/sight"), Value: "15"}},
+		[]string{"15"},
+	},
+	{
 		"a passe-partout in millimeters: art of 297 x 420 in an opening of 500", "mm",
 		`{"art": {"width": "297", "height": "420"}, "mat": {"window": {"by": "overlap", "each_side": "3"}},
 			"frame": {"face": "20", "lip": "6", "allowance": "3"}}`,
@@ -166,7 +193,7 @@ func TestSolveJobs(t *testing.T) {
 
 func read(t testing.TB, units, piece string) framing.Order {
 	t.Helper()
-	order, err := framing.Read([]byte(`{"version": 1, "units": "` + units + `", "pieces": [` + piece + `]}`))
+	order, err := framing.Read([]byte(`{"version": 3, "units": "` + units + `", "pieces": [` + piece + `]}`))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -50,8 +50,6 @@ func (r Reading) Work() (Plan, error) {
 			continue
 		}
 		w := newWorker(p, o.Shop, format, placesOf(i))
-		w.turns = true
-		w.derive()
 		plan.Pieces[i] = w.piece()
 	}
 	return plan, problems.Err()
@@ -117,17 +115,19 @@ type worker struct {
 	artAt   explain.Path
 	derived ArtPlan
 	panel   molding.RegularPanel // of a regular outline
-	turns   bool                 // whether the largest rectangle is looked for in art that is turned
 }
 
 // newWorker returns the worker of a piece that stands at a place.
 func newWorker(p *Piece, s Shop, f measure.Format, at places) worker {
-	return worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
+	w := worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
+	w.derive()
+	return w
 }
 
 // piece works everything out: exact first, then the shown set, then what to
 // know about it.
 func (w *worker) piece() PiecePlan {
+	w.turn()
 	x := w.exactly()
 	s := w.show(x, w.format)
 	plan := w.assemble(x, s)

@@ -29,6 +29,8 @@ func TestZero(t *testing.T) {
 		framing.Figure{}, framing.SizeFigure{}, framing.SidesFigure{}, framing.AngleFigure{}, framing.CornerFigure{},
 		framing.MassFigure{}, framing.ForceFigure{}, framing.CanvasPlan{}, framing.FloatPlan{}, framing.UnderPlan{}, framing.BevelPlan{},
 		framing.StackPlan{}, framing.MassPlan{}, framing.PartMass{}, framing.HangPlan{}, framing.MarkPlan{}, framing.LoadFigure{}, framing.PairFigure{},
+		framing.Outline{}, framing.Saw{}, framing.ArtPlan{}, framing.ShapePlan{}, framing.RegularPlan{}, framing.SeenPlan{}, framing.CutPlan{}, framing.EndPlan{},
+		framing.SlopePlan{}, framing.SlopeEndPlan{}, framing.SettingPlan{}, framing.NearestPlan{}, framing.LastPlan{}, framing.Outlines{},
 	} {
 		if text := marshal(t, v); !json.Valid(text) {
 			t.Errorf("%T{} writes %s", v, text)

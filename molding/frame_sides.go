@@ -60,9 +60,8 @@ func (f Frame) checkSides(c *explain.Checker, at explain.Path) {
 	}
 	c.Positive(at+"/slope/thickness", f.Slope.Thickness)
 	if len(f.Slope.Pitches) == 0 {
-		c.Add(explain.Problem{Code: explain.TooFew, Path: at + "/slope/pitches", Given: "0", Accepted: "one for all sides, or one for each"})
-	}
-	if len(f.Slope.Pitches) > MostCorners {
+		c.Add(explain.Problem{Code: explain.TooFew, Path: at + "/slope/pitches", Given: "0", Accepted: "1 to " + strconv.Itoa(MostCorners)})
+	} else if len(f.Slope.Pitches) > MostCorners {
 		c.Add(tooManySides(at+"/slope/pitches", len(f.Slope.Pitches)))
 	}
 	for i, p := range f.Slope.Pitches[:min(len(f.Slope.Pitches), MostCorners)] {

@@ -79,8 +79,8 @@ func (f PolygonFrame) Notes(p Polygon, at PolygonPlaces) []explain.Note {
 	} else if one, other, found := f.cross(p); found {
 		rails := at.Worked + "/rails"
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: RailsCross, Path: rails.Index(one), Values: []explain.Term{
-			explain.NewTerm("rail_number", one+1, rails.Index(one)),
-			explain.NewTerm("other_number", other+1, rails.Index(other)),
+			explain.NewTerm("rail_number", one+1, ""),
+			explain.NewTerm("other_number", other+1, ""),
 		}})
 	}
 	if f.Allowance == 0 {

@@ -7,9 +7,9 @@ import (
 
 // A Diagonal is how far two corners are apart, counted from 0.
 type Diagonal struct {
-	From   int            `json:"from"`
-	To     int            `json:"to"`
-	Length measure.Length `json:"length"`
+	From   int            `json:"from" order:"required"`
+	To     int            `json:"to" order:"required"`
+	Length measure.Length `json:"length" order:"required"`
 }
 
 // Measured returns the outline of these sides, 3 to [MaxMeasured], held by
