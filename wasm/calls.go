@@ -69,8 +69,10 @@ func hello(r request) (any, explain.Problems) {
 type workData struct {
 	Plan framing.Plan `json:"plan"`
 	// Fields are the quantities of the order as they are read, by their paths.
-	Fields   givenTexts `json:"fields"`
-	Drawings drawings   `json:"drawings,omitempty"`
+	Fields givenTexts `json:"fields"`
+	// Views are those of the piece that there are drawings of.
+	Views    []draw.View `json:"views"`
+	Drawings drawings    `json:"drawings,omitempty"`
 }
 
 // bareData is workData without what takes longest to write and to read.
@@ -113,7 +115,21 @@ func work(r request) (any, explain.Problems) {
 	case r.Bare:
 		return bareData{r.Piece >= 0 && r.Piece < len(plan.Pieces) && plan.Pieces[r.Piece].Worked, drawn}, nil
 	}
-	return workData{plan, plan.Givens(r.Piece), drawn}, nil
+	return workData{plan, plan.Givens(r.Piece), views(plan, r.Piece), drawn}, nil
+}
+
+// views are those of a piece that there are drawings of: how its rails are cut is
+// drawn only of a frame that is no plain rectangle.
+func views(plan framing.Plan, piece int) []draw.View {
+	plain := piece < 0 || piece >= len(plan.Pieces) || plan.Pieces[piece].Shape.IsZero()
+	var list []draw.View
+	for _, name := range draw.Front.Choices() {
+		view := draw.View(name)
+		if !plain || view == draw.Front || view == draw.Section || view == draw.Back {
+			list = append(list, view)
+		}
+	}
+	return list
 }
 
 func (r request) draw(plan framing.Plan) (drawings, explain.Problems) {

@@ -18,6 +18,7 @@ import * as hang from "./hang.js";
 import * as ticket from "./ticket.js";
 import * as bar from "./bar.js";
 import * as notes from "./notes.js";
+import * as shapes from "./shapes.js";
 
 const broken = error => gone("The page did not load whole.", error?.message ?? error);
 
@@ -26,7 +27,7 @@ async function begin() {
 	state.order = first;
 	onFault(why => gone("The part of the page that works out the numbers has stopped.", why));
 	steps.begin();
-	for (const room of [bar, stage, sheet, pad, working, cut, hang, ticket]) room.begin();
+	for (const room of [shapes, bar, stage, sheet, pad, working, cut, hang, ticket]) room.begin();
 	notes.announce();
 	work.begin();
 	if (unread()) setText(byId("told-seen"), "What was kept in this browser is no order that can be read. It is put aside, and this is the sample.");
@@ -34,6 +35,7 @@ async function begin() {
 	if (reply.fault) return;
 	if (reply.problems) return broken(reply.problems.map(problem).join(" "));
 	learn(reply.data.english);
+	state.version = reply.data.order_version;
 	await work.refresh();
 	changed("open");
 	performance.mark("ready");

@@ -5,7 +5,8 @@ import {set, under} from "./pointer.js";
 import {step} from "./steps.js";
 import {ask} from "./engine.js";
 import {terms} from "./working.js";
-import {label, problem, sentence} from "./words.js";
+import {problem, sentence} from "./words.js";
+import {name} from "./shapes.js";
 
 /** givens are the fields of the order that a figure follows from. */
 async function givens(path, first) {
@@ -41,7 +42,7 @@ function use(free, moved, tried) {
 }
 
 const gives = (free, moved, tried) => el("p", {class: "answer"},
-	el("span", {class: "num", text: `${sentence(label(free))} ${tried.text} gives ${tried.figure_text}.`}), button("Use it", () => use(free, moved, tried), {class: "strong", "data-use": free}));
+	el("span", {class: "num", text: `${sentence(name(free))} ${tried.text} gives ${tried.figure_text}.`}), button("Use it", () => use(free, moved, tried), {class: "strong", "data-use": free}));
 
 async function solve(want, free, value, out) {
 	const along = partner(free), moved = along.with ?? [];
@@ -75,7 +76,7 @@ export function backwards(path, data) {
 		pick.replaceChildren(...found.map((p, i) => {
 			const radio = el("input", {type: "radio", name: "free", value: p, onchange: () => { free = p; out.replaceChildren(); }});
 			if (i === 0) { radio.checked = true; free = p; }
-			return el("label", {class: "chip"}, radio, el("span", {text: `${label(p)} ${text("/order" + p)}`}));
+			return el("label", {class: "chip"}, radio, el("span", {text: `${name(p)} ${text("/order" + p)}`}));
 		}));
 	}, {class: "strong", id: "fix"});
 	return el("div", {}, ask1, form);

@@ -1,6 +1,6 @@
 // The rim of the page: the name of the piece above, views and totals below.
 import {el, byId, setText, setAttr, fill, button} from "./dom.js";
-import {state, onChange, here, worked, given} from "./state.js";
+import {state, onChange, here, worked, text, given} from "./state.js";
 import {set, unset} from "./pointer.js";
 import {step, undo, canUndo} from "./steps.js";
 import {figure, size} from "./figure.js";
@@ -33,13 +33,16 @@ function pieces() {
 	});
 }
 
+/** footage is how much molding it takes, wherever that stands. */
+const footage = () => ["/shape/regular/footage", "/shape/footage"].map(here).find(text) ?? here("/frame/footage");
+
 function foot() {
 	const outside = here("/frame/outside");
 	if (!state.good) return;
-	fill(byId("totals"), [outside + "/width", outside + "/height", here("/frame/footage"), here("/mass/total")].map(p => worked(p)?.text).join("|"), () => [
-		el("span", {class: "total"}, el("span", {class: "name", text: "outside"}), size(outside)),
+	fill(byId("totals"), [outside + "/width", outside + "/height", footage(), here("/mass/total")].map(p => worked(p)?.text).join("|"), () => [
+		text(outside + "/width") && el("span", {class: "total"}, el("span", {class: "name", text: "outside"}), size(outside)),
 		worked(here("/mass/total")) && el("span", {class: "total"}, el("span", {class: "name", text: "weighs"}), figure(here("/mass/total"))),
-		el("span", {class: "total"}, el("span", {class: "name", text: "molding"}), figure(here("/frame/footage"))),
+		text(footage()) && el("span", {class: "total"}, el("span", {class: "name", text: "molding"}), figure(footage())),
 	].filter(Boolean));
 }
 

@@ -2,6 +2,7 @@
 import {here, worked, text, piecePlan, pieceOrder} from "./state.js";
 import {figure, size} from "./figure.js";
 import {say, sentence, choice} from "./words.js";
+import {shapes} from "./shapes.js";
 
 const cut = (name, at, make, hint = () => [], count = 1) => ({name, at, size: make, hint, count});
 
@@ -33,7 +34,7 @@ function sheets() {
 export function cuts() {
 	const plan = piecePlan();
 	if (!plan?.worked) return [];
-	const list = [...rails("frame", "Frame"), ...rails("liner", "Liner")];
+	const list = [...plan.shape ? shapes()?.cuts(cut) ?? [] : rails("frame", "Frame"), ...rails("liner", "Liner")];
 	if (plan.canvas) {
 		list.push(cut("Stretcher bars, across", here("/canvas/bars/width"), () => [figure(here("/canvas/bars/width"))], () => ["long point to long point"], 2));
 		list.push(cut("Stretcher bars, upright", here("/canvas/bars/height"), () => [figure(here("/canvas/bars/height"))], () => ["long point to long point"], 2));

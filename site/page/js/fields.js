@@ -5,19 +5,21 @@ import {set, unset} from "./pointer.js";
 import {step} from "./steps.js";
 import {openPad} from "./pad.js";
 import * as schema from "./schema.js";
-import {label, choice, problem, sentence} from "./words.js";
+import {choice, problem, sentence} from "./words.js";
+import {name as nameOf} from "./shapes.js";
 
 const change = (path, value) => step({order: set(state.order, path, value)});
 const usual = path => step({order: unset(state.order, path)});
 
-/** control is the line of one field: what it is called, its value, what is wrong. */
-export function control(path) {
-	const kind = schema.kind(path), name = sentence(label(path));
+/** control is the line of one field: what it is called, its value, what is wrong.
+    One of several alike is called by the side that it belongs to. */
+export function control(path, side) {
+	const kind = schema.kind(path), name = sentence(side ?? nameOf(path));
 	const wrong = el("p", {class: "wrong", id: "wrong" + path, hidden: true});
 	const make = {choice: choices, count, date: words, name: words, measure}[kind];
 	const {input, update} = make(path, name, wrong.id);
-	const back = schema.required(path) || !["choice", "count"].includes(kind) ? null : button("as usual", () => usual(path), {class: "quiet", "aria-label": `${name}: as usual`});
-	const line = el("div", {class: "field " + kind, title: schema.field(path).description?.replace(/^\w+ (is|are|says|say) /, (_, verb) => verb.startsWith("say") ? "Says " : "")}, input, back, wrong);
+	const back = schema.required(path) || side || !["choice", "count"].includes(kind) ? null : button("as usual", () => usual(path), {class: "quiet", "aria-label": `${name}: as usual`});
+	const line = el("div", {class: "field " + kind, "data-place": side && "", title: schema.field(path).description?.replace(/^\w+ (is|are|says|say) /, (_, verb) => verb.startsWith("say") ? "Says " : "")}, input, back, wrong);
 	return {line, update: () => {
 		update();
 		setClass(line, "usual", isUsual(path));
@@ -58,17 +60,20 @@ function count(path, name, wrong) {
 	}};
 }
 
-function choices(path, name, wrong) {
-	const values = schema.field(path).enum;
+const choices = (path, name, wrong) => pick(path, name, schema.field(path).enum.map(v => [v, choice(path, v)]), v => change(path, v), () => worked("/order" + path) ?? given(path), wrong);
+
+/** pick is a choice among values, each with its text: a row of them, or a list where
+    they are many. */
+export function pick(key, name, values, become, now, wrong) {
 	if (values.length > 4) {
-		const select = el("select", {"aria-describedby": wrong, "data-keep": path, onchange: () => change(path, select.value)}, ...values.map(v => el("option", {value: v, text: choice(path, v)})));
-		return {input: el("label", {class: "row"}, el("span", {class: "name", text: name}), select), update: () => { select.value = worked("/order" + path) ?? ""; }};
+		const select = el("select", {"aria-describedby": wrong, "data-keep": key, onchange: () => become(select.value)}, ...values.map(([value, text]) => el("option", {value, text})));
+		return {input: el("label", {class: "row"}, el("span", {class: "name", text: name}), select), update: () => { select.value = now() ?? ""; }};
 	}
-	const radios = values.map(v => el("input", {type: "radio", name: path, value: v, onchange: () => change(path, v)}));
+	const radios = values.map(([value]) => el("input", {type: "radio", name: key, value, "data-keep": `${key} ${value}`, onchange: () => become(value)}));
 	const box = el("fieldset", {class: "chips", "aria-describedby": wrong}, el("legend", {class: "name", text: name}),
-		...radios.map((r, i) => el("label", {class: "chip"}, r, el("span", {text: choice(path, values[i])}))));
+		...radios.map((r, i) => el("label", {class: "chip"}, r, el("span", {text: values[i][1]}))));
 	return {input: box, update: () => {
-		const now = worked("/order" + path);
-		radios.forEach(r => { r.checked = r.value === now; });
+		const chosen = now();
+		radios.forEach(r => { r.checked = r.value === chosen; });
 	}};
 }

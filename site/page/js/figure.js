@@ -1,11 +1,11 @@
 // A number of the plan, to be tapped for its working.
 import {el} from "./dom.js";
 import {text, spoken} from "./state.js";
-import {label} from "./words.js";
+import {name} from "./shapes.js";
 import {openFigure} from "./working.js";
 
 /** figure is a number that opens how it came to be. */
-export const figure = (path, unit = "") => text(path) ? el("button", {type: "button", class: "figure num", "data-path": path, "data-keep": path, "aria-label": `${label(path)}: ${text(path)}${unit}`, "aria-description": spoken(path), text: text(path) + unit,
+export const figure = (path, unit = "") => text(path) ? el("button", {type: "button", class: "figure num", "data-path": path, "data-keep": path, "aria-label": `${name(path)}: ${text(path)}${unit}`, "aria-description": spoken(path), text: text(path) + unit,
 	onclick: () => openFigure(path)}) : null;
 
 /** size is a width by a height. */

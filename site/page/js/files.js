@@ -6,7 +6,7 @@ import {ask} from "./engine.js";
 import {openPad} from "./pad.js";
 import {set} from "./pointer.js";
 import {label, problem, sentence} from "./words.js";
-import {sample} from "./sample.js";
+import {sample, example, examples} from "./sample.js";
 import {parsed} from "./order.js";
 
 const told = text => setText(byId("told-seen"), text);
@@ -41,14 +41,16 @@ const picker = el("input", {type: "file", accept: ".json,application/json", hidd
 	picker.value = "";
 }});
 
-/** fetched does what needs the sample, or says that it is not to be had. */
-const fetched = use => async () => {
+/** fetched does what needs the sample or an example, or says that it is not to be had. */
+const fetched = (use, from = sample) => async () => {
 	try {
-		use(await sample());
+		use(await from());
 	} catch (error) {
 		told(`The sample could not be fetched: ${error.message}`);
 	}
 };
+
+const begin = order => step({order, piece: 0, open: null});
 
 /** fromPicture starts anew: two numbers are asked, the rest is as usual. */
 function fromPicture({job, ...order}) {
@@ -73,5 +75,6 @@ export const extras = () => [
 	button("Save as a file", save), button("Open a file", () => picker.click()), picker,
 	button("Start from my picture", fetched(fromPicture)), button("Add another piece like this", another),
 	state.order.pieces.length > 1 ? button("Take this piece away", without, {class: "away"}) : null,
-	button("Back to the sample", fetched(order => step({order, piece: 0, open: null}))),
+	button("Back to the sample", fetched(begin)),
+	el("p", {class: "hint examples", text: "Or start from an example:"}), ...Object.entries(examples).map(([name, text]) => button(text, fetched(begin, () => example(name)), {"data-example": name})),
 ].filter(Boolean);

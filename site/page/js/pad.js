@@ -6,7 +6,9 @@ import {set, unset} from "./pointer.js";
 import {step, amend, leave} from "./steps.js";
 import {sequence} from "./parts.js";
 import {required} from "./schema.js";
-import {label, problem, sentence} from "./words.js";
+import {problem, sentence} from "./words.js";
+import {name} from "./shapes.js";
+import {newest} from "./order.js";
 import {keys, fraction} from "./padkeys.js";
 import {light} from "./drawing.js";
 
@@ -32,17 +34,20 @@ function begun(path) {
 	if (typed === undefined || problemsAt(path).length) return {value: typed ?? "", unit: shownUnit()};
 	const shown = text("/order" + path);
 	if (!/^[\d.]/.test(shown)) { // about so much: the pad begins with what was typed
-		const [, number, unit] = typed.match(/^(.*?)\s*(mm|in)?$/);
+		const [, number, unit] = String(typed).match(/^(.*?)\s*(mm|in)?$/);
 		return {value: number, unit: unit ?? orderUnit()};
 	}
 	return {value: / (in|ft)$/.test(shown) ? shown.slice(0, -3) : shown, unit: / mm$/.test(shown) ? "mm" : shownUnit()};
 }
 
+/** version is that of an order with a field: what the shop's saw does came later. */
+const version = path => path.startsWith("/shop/saw/") ? state.version : 0;
+
 function typed() {
 	const {pad: path} = state.open, value = ui.input.value.trim();
 	const bare = isLength(path) && ui.unit !== orderUnit() && /[\d⁄½¼¾⅛⅜⅝⅞]$/.test(value);
 	if (value === "" && !required(path)) amend({order: unset(state.order, path)});
-	else amend({order: set(state.order, path, bare ? `${value} ${ui.unit}` : value)});
+	else amend({order: newest(set(state.order, path, bare ? `${value} ${ui.unit}` : value), version(path))});
 }
 
 function key(k) {
@@ -125,7 +130,7 @@ function update(what) {
 		const {value, unit} = begun(path);
 		Object.assign(ui, {path, unit});
 		ui.input.value = value;
-		setText(ui.name, sentence(label(path)));
+		setText(ui.name, sentence(name(path)));
 		draw();
 	} else if (what === "open" && document.activeElement !== ui.input) {
 		ui.input.value = begun(path).value;

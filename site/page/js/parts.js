@@ -1,16 +1,17 @@
 // The parts of a piece in the order they are built: what each says of itself in
 // one sentence, and which of its settings most framers touch.
-import {here, text, given, worked, piecePlan, isUsual} from "./state.js";
+import {here, text, given, worked, piecePlan, pieceOrder, isUsual} from "./state.js";
 import {choice} from "./words.js";
+import {shapes, outlined, railed} from "./shapes.js";
 
 // What a part says is a list of texts and of values, each value with its place, so
 // that one can tell every number on the page by where it stands in the plan.
 const value = path => text(path) && {path, text: text(path)};
-const t = rest => value("/order" + here(rest));
+export const t = rest => value("/order" + here(rest));
 const chosen = rest => worked("/order" + here(rest));
-const word = rest => choice(here(rest), chosen(rest) ?? "");
-const say = (texts, ...values) => texts.flatMap((s, i) => [s, values[i] ?? ""].flat()).filter(Boolean);
-const list = (...items) => items.filter(Boolean).flatMap((item, i) => [i ? ", " : "", item].flat()).filter(Boolean);
+export const word = rest => choice(here(rest), chosen(rest) ?? "");
+export const say = (texts, ...values) => texts.flatMap((s, i) => [s, values[i] ?? ""].flat()).filter(Boolean);
+export const list = (...items) => items.filter(Boolean).flatMap((item, i) => [i ? ", " : "", item].flat()).filter(Boolean);
 const by = (a, b) => say`${t(a)} × ${t(b)}`;
 const some = rest => chosen(rest) !== undefined && !/^0 /.test(chosen(rest)) && t(rest);
 
@@ -24,7 +25,7 @@ function borders() {
 	return left.text === right.text ? say`${left} at the sides, ${top} above, ${below} below` : say`${left} left, ${right} right, ${top} above, ${below} below`;
 }
 
-const frame = part => list(t(part + "/molding") || word(part + "/wood"), say`face ${t(part + "/face")}`,
+export const frame = (part, faces = say`face ${t(part + "/face")}`) => list(t(part + "/molding") || word(part + "/wood"), faces,
 	chosen(part + "/kind") === "floater" ? say`floats with a gap of ${t(part + "/gap")}` : say`lip ${t(part + "/lip")}`, some(part + "/rabbet") && say`rabbet ${t(part + "/rabbet")}`);
 const thick = part => !isUsual(here(part + "/thickness")) && say`${t(part + "/thickness")} thick`;
 const sheet = part => list(t(part + "/name") || word(part + "/material"), thick(part));
@@ -35,7 +36,8 @@ const under = i => ({
 });
 
 export const parts = [
-	{key: "art", name: "Picture", main: ["width", "height", "kind"], say: () => list(word("/art/kind"), by("/art/width", "/art/height"))},
+	{key: "art", name: "Picture", shape: "outline", skip: ["outline", "sides"], main: ["width", "height", "kind"],
+		say: () => outlined(pieceOrder()) ? shapes()?.sayArt() ?? say`${word("/art/kind")}` : list(word("/art/kind"), by("/art/width", "/art/height"))},
 	{key: "mat", name: "Mat", add: "Add a mat", fresh: {}, skip: ["under"], main: ["name", "borders/left", "borders/right", "borders/top", "borders/bottom", "window/each_side"],
 		say: () => list(t("/mat/name") || say`${t("/mat/thickness")} board`, borders())},
 	under(0), under(1),
@@ -43,8 +45,8 @@ export const parts = [
 	{key: "spacer", name: "Spacer", add: "Add a spacer", fresh: {width: "1/4 in"}, main: ["width", "depth", "under"], say: () => say`${t("/spacer/depth")} deep, ${t("/spacer/width")} wide, behind the ${word("/spacer/under")}`},
 	{key: "mount", name: "Mount", add: "Put a mount behind the art", fresh: {}, main: ["material", "thickness"], say: () => sheet("/mount")},
 	{key: "backing", name: "Backing", add: "Close it with a backing", fresh: {}, main: ["material", "thickness"], say: () => sheet("/backing")},
-	{key: "liner", name: "Liner", add: "Put a liner in", fresh: {face: "1 in", lip: "1/4 in"}, main: ["molding", "face", "lip", "height"], say: () => frame("/liner")},
-	{key: "frame", name: "Frame", main: ["molding", "face", "lip", "rabbet", "kind"], say: () => frame("/frame")},
+	{key: "liner", name: "Liner", add: "Put a liner in", fresh: {face: "1 in", lip: "1/4 in"}, skip: ["faces", "slope"], main: ["molding", "face", "lip", "height"], say: () => frame("/liner")},
+	{key: "frame", name: "Frame", shape: "rails", skip: ["faces", "slope"], main: ["molding", "face", "lip", "rabbet", "kind"], say: () => railed(pieceOrder()) && shapes()?.sayFrame() || frame("/frame")},
 	{key: "hang", name: "Hanging", add: "Hang it", fresh: {}, main: ["by", "hooks", "center", "below"], say: () => hanging()},
 ];
 
@@ -80,6 +82,11 @@ export function partOf(path) {
 export function sequence() {
 	const order = ["art/width", "art/height", "mat/borders/left", "mat/borders/right", "mat/borders/top", "mat/borders/bottom", "mat/under/0/reveal",
 		"mat/under/1/reveal", "liner/face", "liner/lip", "frame/face", "frame/lip", "frame/gap", "frame/rabbet", "hang/center", "hang/below"];
+	const own = shapes()?.lengths();
+	if (own) {
+		order.splice(2, 0, ...own.art);
+		order.splice(order.indexOf("frame/face") + 1, 0, ...own.frame);
+	}
 	const floats = chosen("/frame/kind") === "floater";
-	return order.map(rest => "/" + rest).filter(rest => chosen(rest) !== undefined && (rest !== "/frame/gap" || floats) && !(floats && rest === "/frame/lip")).map(here);
+	return order.map(rest => "/" + rest).filter(rest => chosen(rest) !== undefined && !shapes()?.hides(here(rest)) && (rest !== "/frame/gap" || floats) && !(floats && rest === "/frame/lip")).map(here);
 }

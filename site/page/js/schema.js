@@ -25,7 +25,8 @@ export function leaves(path) {
 /** required reports whether the field at a path has no default. */
 export function required(path) {
 	const cut = path.lastIndexOf("/");
-	return field(path.slice(0, cut))?.required?.includes(path.slice(cut + 1)) ?? false;
+	const parent = field(path.slice(0, cut)), list = parent?.required ?? parent?.anyOf?.[0].required;
+	return parent?.type === "array" || (list?.includes(path.slice(cut + 1)) ?? false);
 }
 
 /** kind is how a field is set: choice, count, name, date or measure. */

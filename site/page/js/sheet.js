@@ -9,6 +9,7 @@ import {leaves} from "./schema.js";
 import {notesOf, element, signature} from "./notes.js";
 import {problem} from "./words.js";
 import {extras} from "./files.js";
+import {shapes} from "./shapes.js";
 
 const lines = new Map(); // by the part's name
 const seldom = new Set();  // parts whose seldom used settings are shown
@@ -31,16 +32,17 @@ function line(part) {
 
 function settings(part) {
 	const root = pathOf(part);
-	const all = (part.only ? part.only.flatMap(k => leaves(`${root}/${k}`)) : leaves(root)).filter(p => !part.skip?.some(s => p.startsWith(`${root}/${s}`)));
+	const all = (part.only ? part.only.flatMap(k => leaves(`${root}/${k}`)) : leaves(root)).filter(p => !part.skip?.some(s => p.startsWith(`${root}/${s}`)) && !(part.shape && shapes()?.hides(p)));
 	const first = part.main.map(m => `${root}/${m}`).filter(p => all.includes(p));
 	return {first, rest: all.filter(p => !first.includes(p))};
 }
 
 function build(l) {
 	const {first, rest} = settings(l.part), key = keyOf(l.part), more = seldom.has(key);
-	const want = [...first, ...(more ? rest : [])];
-	if (!fill(l.body, pathOf(l.part) + want.join() + state.order.pieces.length, () => {
-		l.controls = want.map(control);
+	const line = path => ({key: path, make: () => control(path)});
+	const want = [...first.map(line), ...l.part.shape && shapes()?.[l.part.shape]() || [], ...(more ? rest : []).map(line)];
+	if (!fill(l.body, pathOf(l.part) + want.map(w => w.key).join() + state.order.pieces.length, () => {
+		l.controls = want.map(w => w.make());
 		const toggle = rest.length > 0 && button(more ? "Less" : "More settings", () => { more ? seldom.delete(key) : seldom.add(key); update(); }, {class: "quiet", "data-keep": "more", "aria-expanded": String(more)});
 		const away = l.part.add && button("Take it away", () => step({order: unset(state.order, pathOf(l.part)), open: null}), {class: "quiet away"});
 		return [...l.controls.map(c => c.line), el("div", {class: "part-end"}, toggle, away, ...(l.part.name === "Order" ? extras() : []))];

@@ -1,6 +1,6 @@
 // The piece, large, and its other sides as small pictures beside it.
 import {el, byId, setClass, setText, setAttr} from "./dom.js";
-import {state, onChange} from "./state.js";
+import {state, onChange, mainView} from "./state.js";
 import {amend} from "./steps.js";
 import {drawings, refresh} from "./work.js";
 import {show, onTap} from "./drawing.js";
@@ -9,8 +9,10 @@ import {openPart} from "./sheet.js";
 import {find, present} from "./parts.js";
 import {openPad} from "./pad.js";
 import {here} from "./state.js";
+import {say, sentence} from "./words.js";
 
-const names = {front: "Front", section: "Section", back: "Back"};
+const names = {front: "Front", section: "Section", back: "Back", rails: "Rails", setup: "Saw"};
+const nameOf = view => names[view] ?? sentence(say(view));
 
 const opens = {wire: "hang", hanger: "hang", hook: "hang", dust_cover: "Shop"};
 
@@ -23,21 +25,26 @@ function tapped({path, part}) {
 function thumb(view) {
 	const box = el("span", {class: "drawing-box", "aria-hidden": "true"});
 	return el("button", {type: "button", class: "thumb", "data-view": view, "aria-description": "show it large", onclick: () => {
-		const before = state.main;
+		const before = mainView();
 		amend({main: view});
 		byId(`thumb-${before}`)?.querySelector("button")?.focus({preventScroll: true});
 		refresh();
-	}}, box, el("span", {class: "caption", text: names[view]}));
+	}}, box, el("span", {class: "caption", text: nameOf(view)}));
+}
+
+function place(name) {
+	byId("thumbs").append(el("div", {id: `thumb-${name}`, hidden: true}, thumb(name)));
 }
 
 function update() {
-	const main = byId("main-drawing"), view = state.view === "hang" ? "back" : state.main;
+	const main = byId("main-drawing"), view = mainView();
 	setAttr(byId("stage"), "data-view", view);
 	show(main, drawings[view]);
 	setClass(main, "stale", state.plan && !state.good);
-	for (const name of Object.keys(names)) {
-		const item = byId(`thumb-${name}`);
-		item.hidden = name === state.main || state.view !== "make";
+	for (const name of state.views) if (!byId(`thumb-${name}`)) place(name);
+	for (const item of byId("thumbs").children) {
+		const name = item.id.slice("thumb-".length);
+		item.hidden = name === view || state.view !== "make" || !state.views.includes(name);
 		if (!item.hidden) show(item.querySelector(".drawing-box"), drawings[name], true);
 	}
 	const text = state.plan && !state.good ? "As it was before: something in the order cannot be read yet." : "";
@@ -45,7 +52,7 @@ function update() {
 }
 
 export function begin() {
-	for (const name of Object.keys(names)) byId(`thumb-${name}`).append(thumb(name));
+	for (const item of byId("thumbs").children) item.append(thumb(item.id.slice("thumb-".length)));
 	onTap(byId("main-drawing"), tapped);
 	onChange(update, "drawn", "open");
 }

@@ -9,6 +9,8 @@ export const state = {
 	piece: 0,
 	view: "make",  // make, cut or hang
 	main: "front", // the large drawing
+	views: ["front", "section", "back"], // what there are drawings of
+	version: 0,    // the newest version of orders
 	open: null,    // {part}, {pad, …}, {figure} or {ticket}
 };
 
@@ -21,6 +23,9 @@ export const changed = what => { for (const {f, kinds} of listeners) if (kinds.i
 
 /** here is the place of the current piece in the order, with rest below it. */
 export const here = (rest = "") => `/pieces/${state.piece}${rest}`;
+/** mainView is the large drawing that the piece has. */
+export const mainView = () => state.view === "hang" ? "back" : state.views.includes(state.main) ? state.main : "front";
+
 export const given = path => pointer.at(state.order, path);
 export const worked = path => state.plan && pointer.at(state.plan, path);
 export const pieceOrder = () => given(here()) ?? {};

@@ -34,6 +34,7 @@ const labels = {
 	"opening/width": "opening width", "opening/height": "opening height", "blank/width": "mat blank width", "blank/height": "mat blank height",
 	"horizontal/long_point": "top and bottom rails, long point", "vertical/long_point": "side rails, long point",
 	"pieces/name": "what you call it", "pieces/quantity": "how many", "show/as": "lengths are written", "show/fineness": "to the nearest",
+	"saw/miter": "saw swings from square by", "saw/tilt": "its blade tilts by", "saw/off": "each cut is off by", "saw/seen": "widest gap that is not seen",
 	"shop/border": "mat border, each side", "shop/overlap": "mat over the art, each side", "shop/bar": "width of stretcher bars",
 	"shop/dust": "dust cover inside the edge", "shop/turn": "canvas turned round", "shop/points": "depth that the points need", "shop/spacer": "depth of a spacer",
 };
@@ -47,7 +48,8 @@ const choices = {
 	"weight/none": "no", "weight/extra": "by so much", "weight/ratio": "by a part", "weight/optical": "optical center",
 	"made/to_fit": "made to fit", "made/to_space": "made for a space", "made/ready_made": "there already", "kind/rabbet": "a rabbet",
 	"by/line": "line to line", "by/seen": "as seen", "by/wire": "wire", "by/rings": "two rings", "units/in": "inches", "units/mm": "millimeters", "units/cm": "centimeters",
-	"as/fraction": "in fractions", "as/feet": "in feet and inches", "as/decimal": "in decimals", "as/metric": "in millimeters", "by/rise": "its rise", "by/angle": "its angle",
+	"across/flats": "across flats", "across/points": "across points", "across/side": "along a side", "stand/side": "a side at the bottom", "stand/point": "a corner at the bottom", "stand/upright": "a side upright at the left",
+	"from/flat": "from flat", "from/vertical": "from vertical", "as/fraction": "in fractions", "as/feet": "in feet and inches", "as/decimal": "in decimals", "as/metric": "in millimeters", "by/rise": "its rise", "by/angle": "its angle",
 };
 
 /** problem says one problem: what is wrong, and what would do. */

@@ -2,14 +2,14 @@
 // eye follows while one types; when that is painted all the numbers; and when the
 // framer pauses the small pictures.
 import {ask} from "./engine.js";
-import {state, changed, onChange} from "./state.js";
+import {state, changed, onChange, mainView} from "./state.js";
 import {failed, well} from "./fault.js";
 
 export const drawings = {}; // SVG text by view
 let later = 0;
 
-const small = () => state.view === "make" ? ["front", "section", "back"].filter(v => v !== state.main) : [];
-const large = () => state.view === "hang" ? "back" : state.main;
+const large = mainView;
+const small = () => state.view === "make" ? state.views.filter(v => v !== large()) : [];
 
 let sheet = null;
 
@@ -52,8 +52,12 @@ async function plan(views) {
 	if (!data) return;
 	state.plan = data.plan;
 	state.fields = data.fields;
+	const before = large();
+	state.views = data.views;
+	for (const view of Object.keys(drawings)) if (!state.views.includes(view)) delete drawings[view]; // of another piece
 	take(data.plan.pieces?.[state.piece]?.worked ?? false, data.drawings);
 	changed("plan");
+	if (large() !== before && state.view !== "cut") await draw("large", [large()]);
 }
 
 /** painted comes when what was changed is on the screen, or would be if the page

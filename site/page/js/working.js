@@ -5,7 +5,8 @@ import {state, onChange, worked, text} from "./state.js";
 import {step, leave} from "./steps.js";
 import {ask} from "./engine.js";
 import {light} from "./drawing.js";
-import {label, problem, say, sentence} from "./words.js";
+import {problem, say, sentence} from "./words.js";
+import {name} from "./shapes.js";
 import {openPad} from "./pad.js";
 import {backwards} from "./backwards.js";
 
@@ -60,7 +61,7 @@ async function show() {
 	if (!reply || reply.fault || state.open?.figure !== path) return;
 	const d = reply.data, wrong = (reply.problems ?? []).filter(p => p.code !== "no_such_figure").map(problem).join(" "); // a number that was given has no working
 	fill(box, path + (d ? d.text + d.rounding : wrong) + text(path), () => [
-		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(label(path)), el("span", {class: "num big", "data-path": path, text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
+		el("div", {class: "pad-head"}, el("h2", {id: "working-name", tabindex: "-1"}, sentence(name(path)), el("span", {class: "num big", "data-path": path, text: text(path)})), button("Close", () => leave(false), {class: "quiet"})),
 		...(d ? [line(d.text, terms(d.working.formula)), el("p", {class: "rounding num", text: "Shown: " + d.rounding.replaceAll(" x ", " × ")}), el("p", {class: "source", text: "Source: " + d.source})] : []),
 		wrong && el("p", {class: "wrong", text: wrong}),
 		backwards(path, d),
