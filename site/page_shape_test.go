@@ -192,9 +192,31 @@ func TestShapeForms(t *testing.T) {
 			v.wait(`document.querySelector('.part.open [data-shape="outline"] select').value === "` + way + `"`)
 			narrow(way)
 		}
+		v.wait(kept + `.pieces[0].art.outline?.by === "around"`)
 		w := worked(t, []byte(fmt.Sprint(v.eval(`return localStorage.getItem("fairmiter.order")`))))
 		v.holds("around", w)
 	})
+}
+
+// TestShapeAccessible runs axe-core over the forms of shapes and what is cut of them.
+func TestShapeAccessible(t *testing.T) {
+	t.Parallel()
+	browser.Need(t, browser.Chromium)
+	script := axe(t)
+	v := visits(t, browser.Chromium, browser.Options{Width: 390, Height: 844, Mobile: true, Still: true})
+	for _, name := range shaped {
+		v.opensOrder()
+		v.opens(string(orderFile(t, name)))
+		v.wait(kept + `.job === ` + fmt.Sprintf("%q", worked(t, orderFile(t, name)).plan.Order.Job))
+		for _, part := range []string{"art", "frame"} {
+			v.opensPart(part)
+			v.accessible(name+", "+part, script)
+		}
+		v.press(`#views [data-view="cut"]`)
+		v.wait(`document.querySelector("#cut-list .cut")`)
+		v.accessible(name+", cut", script)
+		v.press(`#views [data-view="make"]`)
+	}
 }
 
 // TestShapeEdges: an outline is measured side by side, and what is wrong with it
@@ -219,7 +241,7 @@ func TestShapeEdges(t *testing.T) {
 	v.wait(`document.querySelectorAll('.part.open button[data-path*="/outline/edges/"]').length === 4 && document.querySelector('.part.open button[data-path$="/diagonals/0/length"]')`)
 	v.gives("/art/outline/edges/3", "22")
 	v.gives("/art/outline/diagonals/0/length", "90")
-	v.wait(`[...document.querySelectorAll(".part.open .wrong")].some(p => !p.hidden && p.textContent)`)
+	v.wait(`[...document.querySelectorAll(".part.open .wrong")].some(p => !p.hidden && p.textContent.includes("no triangle"))`)
 	v.gives("/art/outline/diagonals/0/length", "27")
 	v.wait(kept + `.pieces[0].art.outline.diagonals[0].length === "27" && ![...document.querySelectorAll(".part.open .wrong")].some(p => !p.hidden && p.textContent)`)
 	v.holds("four sides", worked(t, order()))

@@ -33,6 +33,9 @@ func typed(text string) string {
 	return `{const i = document.querySelector("#pad input"); i.value = "` + text + `"; i.dispatchEvent(new Event("input", {bubbles: true}));}`
 }
 
+// wait is a step in which what was asked for comes.
+const wait = `return 0`
+
 // scenes are what is done on a fresh page before its picture is taken.
 var scenes = []struct {
 	name  string
@@ -50,6 +53,13 @@ var scenes = []struct {
 	{"cut", []string{press(`#views [data-view="cut"]`)}},
 	{"hang", []string{press(`#views [data-view="hang"]`)}},
 	{"ticket", []string{press(`#print`)}},
+	{"octagon", []string{press(`[data-part-line="Order"]`), press(`[data-example="octagon-mirror"]`), wait, press(`[data-part-line="art"]`), wait}},
+	{"octagon-cut", []string{press(`[data-part-line="Order"]`), press(`[data-example="octagon-mirror"]`), wait, press(`#views [data-view="cut"]`), wait}},
+	{"wide-bottom", []string{press(`[data-part-line="Order"]`), press(`[data-example="wide-bottom"]`), wait, press(`[data-part-line="frame"]`), wait}},
+	{"wide-bottom-cut", []string{press(`[data-part-line="Order"]`), press(`[data-example="wide-bottom"]`), wait, press(`#views [data-view="cut"]`), wait}},
+	{"canted", []string{press(`[data-part-line="Order"]`), press(`[data-example="canted-box"]`), wait, press(`[data-part-line="frame"]`), wait}},
+	{"canted-cut", []string{press(`[data-part-line="Order"]`), press(`[data-example="canted-box"]`), wait, press(`#views [data-view="cut"]`), wait}},
+	{"edges", []string{press(`[data-part-line="art"]`), wait, `{const s = document.querySelector(".part.open [data-shape=outline] select"); s.value = "edges"; s.dispatchEvent(new Event("change", {bubbles: true}));}`, wait}},
 	{"lost", []string{`import("./js/fault.js").then(f => f.gone("The part of the page that works out the numbers has stopped.", "unreachable"));`}},
 	{"metric", []string{press(`#units [data-unit="mm"]`), press(`#main-drawing [data-path$="/art/width"]`)}},
 }

@@ -22,11 +22,14 @@ function board(part, name) {
 	return list;
 }
 
+/** across says how a sheet behind equal sides is measured. */
+const across = () => piecePlan().shape?.regular ? ", across flats: cut it to the outline" : "";
+
 function sheets() {
 	return (piecePlan().layers ?? []).flatMap((layer, i) => {
 		if (!layer.cut_to_fit || ["mat", "under_mat", "spacer", "liner", "art"].includes(layer.part)) return [];
 		const material = pieceOrder()[layer.part] && worked("/order" + here(`/${layer.part}/material`));
-		return [cut(sentence(say(layer.part)), here(`/layers/${i}/size/width`), () => [size(here(`/layers/${i}/size`))], () => [material ? choice("/material", material) : ""])];
+		return [cut(sentence(say(layer.part)), here(`/layers/${i}/size/width`), () => [size(here(`/layers/${i}/size`))], () => [material ? choice("/material", material) : "", across()])];
 	});
 }
 
@@ -43,7 +46,7 @@ export function cuts() {
 	if (plan.mat) list.push(...board("mat", "Mat"));
 	(plan.mat?.under ?? []).forEach((_, i) => list.push(...board(`mat/under/${i}`, i ? "Third mat" : "Lower mat")));
 	list.push(...sheets());
-	if (plan.frame?.dust_cover) list.push(cut("Dust cover", here("/frame/dust_cover/width"), () => [size(here("/frame/dust_cover"))], () => ["paper over the back"]));
+	if (plan.frame?.dust_cover) list.push(cut("Dust cover", here("/frame/dust_cover/width"), () => [size(here("/frame/dust_cover"))], () => ["paper over the back", across()]));
 	const wire = text(here("/hang/wire"));
 	if (wire) list.push(cut("Wire", here("/hang/wire"), () => [figure(here("/hang/wire"))], () => ["with both tails"]));
 	for (const c of list) c.key = `${c.name} ${c.at} ${text(c.at)} ${text(c.at.replace(/width$/, "height"))}`;

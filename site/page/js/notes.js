@@ -7,6 +7,7 @@ import {step} from "./steps.js";
 import {partOf} from "./parts.js";
 import {kind} from "./schema.js";
 import {sentence} from "./words.js";
+import {name} from "./shapes.js";
 
 /** notes are all notes of the piece and of the order. */
 export const notes = () => [...(piecePlan()?.notes ?? []), ...(state.plan?.notes ?? [])];
@@ -19,9 +20,12 @@ const mend = ({path, to}) => step({order: set(state.order, orderPath(path), kind
 
 const marks = {warning: "Does not work", advice: "Better otherwise", caution: "Take care"};
 
+/** place is the rail or board that a note is about, where there are several. */
+const place = path => /\/shape\/(rails|slope)\/\d/.test(path) && el("strong", {class: "place", "data-place": "", text: sentence(name(path)) + ". "});
+
 /** element is one note. */
 export const element = note => el("div", {class: "note " + note.level, "data-code": note.code},
-	el("p", {}, el("strong", {text: marks[note.level] + ". "}), el("span", {text: note.text})),
+	el("p", {}, el("strong", {text: marks[note.level] + ". "}), place(note.path), el("span", {text: note.text})),
 	...(note.changes ?? []).filter(c => orderPath(c.path)).map(c => button(sentence("make the " + c.text), () => mend(c), {class: "remedy"})));
 
 /** signature changes with what the notes say. */

@@ -54,6 +54,7 @@ function key(k) {
 	const {input} = ui, all = input.selectionStart === 0 && input.selectionEnd === input.value.length;
 	const before = all && k.length > 0 ? "" : input.value;
 	if (k === "⌫") input.value = all ? "" : input.value.slice(0, -1);
+	else if (k === "±") input.value = input.value.startsWith("-") ? input.value.slice(1) : "-" + input.value;
 	else if (k.includes("/")) input.value = fraction(before, k);
 	else if (k === "+") input.value = input.value.trim() + " + ";
 	else input.value = before + k;
@@ -114,7 +115,7 @@ function draw() {
 	const path = state.open.pad;
 	setText(ui.toggle, !isLength(path) ? "" : ui.unit === "in" ? "inches" : "millimeters");
 	ui.toggle.hidden = !isLength(path);
-	keys(ui.keys, {fractions: ui.unit === "in" && isLength(path), finer}, key, () => { finer = !finer; draw(); });
+	keys(ui.keys, {fractions: ui.unit === "in" && isLength(path), finer, signed: path === "/shop/saw/off"}, key, () => { finer = !finer; draw(); });
 }
 
 function update(what) {

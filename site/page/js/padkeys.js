@@ -12,13 +12,13 @@ export function fraction(text, mark) {
 	return whole === "" ? mark : `${whole} ${mark}`;
 }
 
-const spoken = {"⌫": "take back one", ".": "point"};
+const spoken = {"±": "the other way", "⌫": "take back one", ".": "point"};
 
 /** keys makes the keys for inches or for millimeters. */
-export function keys(box, {fractions, finer}, press, more) {
+export function keys(box, {fractions, finer, signed}, press, more) {
 	const key = (k, name) => el("button", {type: "button", class: name, text: k, "aria-description": spoken[k], onpointerdown: e => e.preventDefault(), onclick: () => press(k)});
-	fill(box, `${fractions}${finer}`, () => [
-		el("div", {class: "digits"}, ...digits.map(k => key(k, "digit"))),
+	fill(box, `${fractions}${finer}${signed}`, () => [
+		el("div", {class: "digits"}, ...digits.map(k => key(k, "digit")), signed && key("±", "digit")),
 		fractions && el("div", {class: "fractions"},
 			el("div", {class: "marks eighths"}, ...eighths.map(k => key(k, "fraction"))),
 			el("div", {class: "marks sixteenths"}, ...odd(16).map(k => key(k, "fraction"))),

@@ -23,11 +23,14 @@ export const choice = (key, name, texts, now, become) => ({key, make: () => {
 /** hint is a line of advice. */
 export const hint = text => ({key: text, make: () => ({line: el("p", {class: "hint", text}), update() {}})});
 
-/** wrong says what is wrong with a place itself, not with a field below it. */
+const itself = (path, root) => path === root || path.startsWith(root + "/") && /^\d+$/.test(path.slice(root.length + 1)) && given(path.slice("/order".length)) === undefined;
+
+/** wrong says what is wrong with a place itself, or with a side or corner of it that
+    no field stands for. */
 export const wrong = (...rests) => ({key: "wrong " + rests, make: () => {
 	const line = el("p", {class: "wrong", role: "status"});
 	return {line, update: () => {
-		const found = rests.flatMap(rest => problemsAt(here(rest)).filter(p => p.path === "/order" + here(rest)));
+		const found = rests.flatMap(rest => problemsAt(here(rest)).filter(p => itself(p.path, "/order" + here(rest))));
 		setText(line, found.map(problem).join(" "));
 		line.hidden = found.length === 0;
 	}};

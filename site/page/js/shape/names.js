@@ -17,11 +17,12 @@ export const rail = (i, what = "rail") => ["rectangle", "square"].includes(kind(
 export function several(sides, what) {
 	const names = sides.map(side), last = names.pop();
 	if (!names.length) return rail(sides[0], what);
-	return sides.length === piecePlan()?.shape?.sides?.length ? `all ${what}s` : `${names.join(", ")} and ${last}`;
+	if (sides.length === piecePlan()?.shape?.sides?.length) return `all ${what}s`;
+	return `${names.join(", ")} and ${last}${last.includes(" ") ? "" : ` ${what}s`}`;
 }
 
 const labels = {
-	"outline/by": "its outline", "outline/sides": "how many sides", "outline/across": "measured", "outline/size": "size", "outline/stand": "it hangs with",
+	"outline/by": "its outline", "outline/sides": "sides", "outline/across": "measured", "outline/size": "size", "outline/stand": "it hangs with",
 	"outline/within": "measures may disagree by", "sides/bottom": "bottom edge", "sides/right": "right edge", "sides/top": "top edge", "sides/left": "left edge",
 	"sides/rising": "lower left to upper right corner", "sides/falling": "upper left to lower right corner", "slope/thickness": "thickness of the board",
 	"regular/panel": "panel across flats", "regular/opening": "opening across flats", "regular/sight": "sight across flats", "regular/outside": "outside across flats",

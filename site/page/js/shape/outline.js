@@ -91,7 +91,7 @@ const stray = () => parts.filter(p => problemsAt(here("/" + p.key)).some(q => q.
 
 function waysOut() {
 	const found = stray();
-	return {key: found.map(p => p.key).join(), make: () => ({line: el("div", {class: "part-end"}, ...found.map(p => button(`Take the ${p.name.toLowerCase()} away`, () => step({order: unset(state.order, here("/" + p.key))}), {class: "remedy", "data-away": p.key}))), update() {}})};
+	return {key: found.map(p => p.key).join(), make: () => ({line: el("div", {class: "part-end"}, el("p", {class: "wrong", text: "This outline cannot be had with all the parts that are there:"}), ...found.map(p => button(`Take the ${p.name.toLowerCase()} away`, () => step({order: unset(state.order, here("/" + p.key))}), {class: "remedy", "data-away": p.key}))), update() {}})};
 }
 
 /** outline is the form. */
@@ -104,11 +104,12 @@ export function sayArt() {
 	const what = word("/art/kind"), count = {path: "/order" + here(at + "/sides"), text: String(chosen(at + "/sides") ?? sides())};
 	switch (kind()) {
 	case "regular":
-		return list(what, [count, " equal sides"], say`${t(at + "/size")} ${choiceText(at + "/across", chosen(at + "/across") ?? "")}`);
+		return list(what, [count, " equal sides"], t(at + "/size") && say`${t(at + "/size")} ${choiceText(at + "/across", chosen(at + "/across") ?? "")}`);
 	case "around":
-		return list(what, say`${t("/art/width")} × ${t("/art/height")}`, [count, " equal sides around it"]);
+		return list(what, t("/art/width") && say`${t("/art/width")} × ${t("/art/height")}`, [count, " equal sides around it"]);
 	case "square":
-		return list(what, "out of square", say`bottom ${t("/art/sides/bottom")}, right ${t("/art/sides/right")}, top ${t("/art/sides/top")}, left ${t("/art/sides/left")}`);
+		return list(what, "out of square", t("/art/sides/bottom") && say`bottom ${t("/art/sides/bottom")}, right ${t("/art/sides/right")}, top ${t("/art/sides/top")}, left ${t("/art/sides/left")}`);
 	}
-	return list(what, ["sides of ", ...edges().flatMap((_, i) => [i ? ", " : "", t(`${at}/edges/${i}`)])], kind() === "angles" && "one that closes it");
+	const lengths = edges().map((_, i) => t(`${at}/edges/${i}`));
+	return list(what, lengths.every(Boolean) ? ["sides of ", ...lengths.flatMap((l, i) => [i ? ", " : "", l])] : "sides as measured", kind() === "angles" && "one that closes it");
 }

@@ -52,8 +52,14 @@ export const rails = () => [
 	...given(here("/frame/faces")) === undefined ? [] : widths(),
 	choice("slope", "the sides", {flat: "lie flat", slope: "slope"}, () => given(here("/frame/slope")) === undefined ? "flat" : "slope", slope),
 	...given(here("/frame/slope")) === undefined ? [] : sloped(),
+	wrong("/frame"),
 ];
 
+function widthsSaid() {
+	const list = faces().map((_, i) => t(`/frame/faces/${i}`));
+	return list.every(Boolean) ? ["faces ", ...list.flatMap((l, i) => [i ? ", " : "", l])] : "rails of different widths";
+}
+
 /** sayFrame says what a frame is whose rails differ or slope. */
-export const sayFrame = () => list(frame("/frame", faces().length ? ["faces ", ...faces().flatMap((_, i) => [i ? ", " : "", t(`/frame/faces/${i}`)])] : undefined),
-	pitches().length > 0 && (pitches().length > 1 ? "sides slope, each its own way" : say`sides slope ${t("/frame/slope/pitches/0/angle")} from ${given(here("/frame/slope/pitches/0/from")) ?? "…"}`));
+export const sayFrame = () => list(frame("/frame", faces().length ? widthsSaid() : undefined),
+	pitches().length > 0 && (pitches().length > 1 ? "sides slope, each its own way" : t("/frame/slope/pitches/0/angle") && given(here("/frame/slope/pitches/0/from")) ? say`sides slope ${t("/frame/slope/pitches/0/angle")} from ${given(here("/frame/slope/pitches/0/from"))}` : "sides slope"));
