@@ -11,6 +11,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/jsontext"
 	"github.com/fairmiter/fairmiter/framing/measure"
 	"github.com/fairmiter/fairmiter/framing/ticket"
+	"github.com/fairmiter/fairmiter/molding"
 )
 
 // protocol is the version of the seam. It rises with every change that a page
@@ -118,18 +119,34 @@ func work(r request) (any, explain.Problems) {
 	return workData{plan, plan.Givens(r.Piece), views(plan, r.Piece), drawn}, nil
 }
 
+// setup is how boards lie at the saw; a piece that takes no more than a plain miter
+// has nothing of that to draw.
+const setup draw.View = "setup"
+
 // views are those of a piece that there are drawings of: how its rails are cut is
 // drawn only of a frame that is no plain rectangle.
 func views(plan framing.Plan, piece int) []draw.View {
-	plain := piece < 0 || piece >= len(plan.Pieces) || plan.Pieces[piece].Shape.IsZero()
-	var list []draw.View
+	list := []draw.View{draw.Front, draw.Section, draw.Back}
+	if piece < 0 || piece >= len(plan.Pieces) || plan.Pieces[piece].Shape.IsZero() {
+		return list
+	}
 	for _, name := range draw.Front.Choices() {
-		view := draw.View(name)
-		if !plain || view == draw.Front || view == draw.Section || view == draw.Back {
+		if view := draw.View(name); !slices.Contains(list, view) && (view != setup || propped(plan.Pieces[piece])) {
 			list = append(list, view)
 		}
 	}
 	return list
+}
+
+// propped reports whether something of a piece is not cut lying flat with the blade
+// upright: a side that slopes, or a rail past the saw's reach.
+func propped(p framing.PiecePlan) bool {
+	for _, n := range p.Notes {
+		if n.Code == molding.PastReach || n.Code == molding.NoReach {
+			return true
+		}
+	}
+	return p.Shape.Slope != nil
 }
 
 func (r request) draw(plan framing.Plan) (drawings, explain.Problems) {

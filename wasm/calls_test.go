@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"github.com/fairmiter/fairmiter/framing"
+	"github.com/fairmiter/fairmiter/framing/draw"
 	"github.com/fairmiter/fairmiter/framing/explain"
 )
 
@@ -127,6 +128,27 @@ func sameJSON(t *testing.T, a, b []byte) bool {
 	p, _ := json.Marshal(x)
 	q, _ := json.Marshal(y)
 	return string(p) == string(q)
+}
+
+// TestViews: a plain rectangle has the three views, another frame all that there is
+// something to draw of.
+func TestViews(t *testing.T) {
+	has := func(name string) []string {
+		return data[struct{ Views []string }](t, fmt.Sprintf(`{"id": 5, "call": "work", "order": %s}`, file(t, name))).Views
+	}
+	if got := has("linocut.json"); !slices.Equal(got, []string{"front", "section", "back"}) {
+		t.Errorf("a plain rectangle has %v", got)
+	}
+	for _, name := range []string{"octagon-mirror.json", "wide-bottom.json", "canted-box.json"} {
+		got := has(name)
+		want := draw.Front.Choices()
+		if name == "octagon-mirror.json" { // cut lying flat
+			want = slices.DeleteFunc(want, func(v string) bool { return v == string(setup) })
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s has %v, want %v", name, got, want)
+		}
+	}
 }
 
 // TestWorkHalf: an order with problems gives a plan that says so, and its sound
