@@ -117,6 +117,9 @@ func (w work) notes(piece int) map[string][]string {
 		ways := []string{}
 		changes, _ := note["changes"].([]any)
 		for _, c := range changes {
+			if !strings.HasPrefix(c.(map[string]any)["path"].(string), "/order/") {
+				continue // of what follows from the order: the page cannot set it
+			}
 			ways = append(ways, "Make the "+c.(map[string]any)["text"].(string))
 		}
 		found[fmt.Sprint(note["code"], " ", note["text"])] = ways
@@ -138,6 +141,7 @@ var countless = map[string]string{
 	"h1:not([data-path])":          "which piece it is, where it has no name",
 	"[data-place], .cut h2":        "which side or corner it is, where they are counted",
 	"#pad-name, #working-name":     "what the field or figure is called, which may say its side",
+	"svg .dim, svg .word":          "compared whole, with the drawing in Go: how a shape is drawn says more than a plan has figures of",
 	"title, desc":                  "compared whole, with the drawing in Go",
 }
 

@@ -48,6 +48,15 @@ func TestShapes(t *testing.T) {
 					v.wait(`document.body.dataset.view === "` + view + `"`)
 					v.until(what+", "+view, func() []string { return v.differs(w, piece) })
 				}
+				for _, side := range append(v.eval(`return [...document.querySelectorAll("#thumbs > div:not([hidden])")].map(e => e.id.slice(6))`).([]any), "front") {
+					v.press(fmt.Sprintf("#thumb-%s button", side))
+					v.until(fmt.Sprint(what, ", drawn from ", side), func() []string {
+						if at := v.eval(`return document.getElementById("stage").dataset.view`); at != side {
+							return []string{fmt.Sprint("drawn is ", at)}
+						}
+						return v.differs(w, piece)
+					})
+				}
 				for _, part := range []string{"art", "frame"} {
 					v.press(fmt.Sprintf(`[data-part-line="%s"][aria-expanded=false]`, part))
 					v.wait(`document.querySelector(".part.open [data-shape]")`)

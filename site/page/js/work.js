@@ -83,6 +83,7 @@ export function begin() {
 	onChange(refresh, "order");
 	let before = null;
 	new ResizeObserver(() => {
+		before ??= sheet; // that a drawing was asked for already
 		const now = sheet = measured();
 		if (before && Math.abs(now.width - before.width) + Math.abs(now.height - before.height) < 24) return;
 		if (before && state.view !== "cut") refresh();
