@@ -89,7 +89,7 @@ func (w work) at(path string) (text, spoken string, ok bool) {
 }
 
 // drawnNumber is a number in the text of a drawing: its path, and what it reads.
-var drawnNumber = regexp.MustCompile(`(?s)data-path="([^"]+)".*?<tspan class="dim [^>]*>(.*?)</tspan></text>`)
+var drawnNumber = regexp.MustCompile(`(?s)data-path="([^"]+)".*?<tspan class="dim [^>]*>(.*?)</tspan>(?:</text>|<tspan class="word")`)
 
 // drawings are the numbers in the drawings, each behind its path. They are the
 // plan's, but that what is given in another unit may stand in that.

@@ -3,7 +3,7 @@
 import {el} from "../dom.js";
 import {here, worked, text, piecePlan} from "../state.js";
 import {figure} from "../figure.js";
-import {sentence} from "../words.js";
+import {say, sentence} from "../words.js";
 import {rail, several} from "./names.js";
 
 const at = rest => here("/shape" + rest);
@@ -25,15 +25,22 @@ function own(cut, i) {
 		"sight edge ", number(root + "/sight"), ", outer edge ", number(root + "/outer"), "; face up, sight edge away from you: left end ", ...square(root + "/start"), "; right end ", ...square(root + "/finish")]);
 }
 
-const ways = {flat: "Board flat", on_edge: "Board on edge", propped: "Board propped at its pitch"};
+const ways = ["flat", "on_edge", "propped"];
 
-const setting = root => [" miter ", number(root + "/miter", "°"), " from square, blade ", number(root + "/tilt", "°"), " from upright"];
+/** laid is how the board lies; from where its angles are measured stands beside them. */
+const laid = way => say("laid." + way).split("; ")[0];
 
-const said = root => Object.keys(ways).map(way => ["miter", "tilt"].map(turned => text(at(`${root}/${way}/${turned}`)))).join();
+/** longer says at which side of the cut the board comes out longer. */
+const longer = (path, more, less) => text(path) === "0" ? "" : text(path).startsWith("-") ? `, longer ${less}` : `, longer ${more}`;
+
+const setting = root => [" miter ", number(root + "/miter", "°"), " from square", longer(at(root + "/miter"), "at the fence", "in front"),
+	"; blade ", number(root + "/tilt", "°"), " from upright", longer(at(root + "/tilt"), "at the table", "at the top")];
+
+const said = root => ways.map(way => ["miter", "tilt"].map(turned => text(at(`${root}/${way}/${turned}`)))).join();
 
 function sloped(cut, s, i) {
 	const root = `/slope/${i}`, alike = said(root + "/left") === said(root + "/right");
-	const lies = (end, name) => Object.entries(ways).map(([way, how]) => el("span", {class: "way", "data-way": `${end} ${way}`}, `${how}, ${name}:`, ...setting(`${root}/${end}/${way}`)));
+	const lies = (end, name) => ways.map(way => el("span", {class: "way", "data-way": `${end} ${way}`}, el("span", {class: "lay", text: `${sentence(laid(way))}; ${name}:`}), ...setting(`${root}/${end}/${way}`)));
 	return cut(`Frame, ${several(s.sides, "board")}`, at(root + "/back_rim"), () => [number(root + "/back_rim")], () => [
 		"behind the rim; rim in front ", number(root + "/front_rim"), ", sight edge in front ", number(root + "/front_sight"), ", behind it ", number(root + "/back_sight"),
 		...alike ? lies("left", "both ends") : [...lies("left", "left end"), ...lies("right", "right end")]], s.sides.length);

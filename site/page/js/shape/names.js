@@ -36,7 +36,8 @@ const labels = {
 	"slope/depth": "sight edge deeper than the rim", "slope/run": "how wide the side looks", "left/dihedral": "angle between the fronts, at the left", "right/dihedral": "angle between the fronts, at the right",
 };
 
-const lies = {flat: "flat on the saw", on_edge: "on edge", propped: "propped at its pitch"}, turned = {miter: "miter, from square", tilt: "blade, from upright"};
+const lies = {flat: "flat on the saw", on_edge: "on edge", propped: "propped at its pitch"};
+const turned = {miter: "miter, from square", tilt: "blade, from upright"};
 
 /** name is what a field or a figure of a shape is called, undefined of any other. */
 export function name(path) {
