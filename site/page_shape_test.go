@@ -207,6 +207,34 @@ func TestShapeForms(t *testing.T) {
 	})
 }
 
+// TestShapeNarrow: at every width, nothing of a shape is wider than the page.
+func TestShapeNarrow(t *testing.T) {
+	t.Parallel()
+	browser.Need(t, browser.Chromium)
+	v, _, _ := framed(t, browser.Chromium, browser.Options{Width: 1500, Height: 1000})
+	fits := func(what, script, until string) {
+		t.Helper()
+		v.eval(`const d = ` + frame + `, click = css => d.querySelector(css)?.dispatchEvent(new d.defaultView.MouseEvent("click", {bubbles: true}));` + script)
+		v.wait(strings.ReplaceAll(until, "document", frame))
+		found, err := v.EvalAsync(wide)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, text := range found.([]any) {
+			t.Errorf("%s: %v", what, text)
+		}
+	}
+	for _, name := range []string{"octagon-mirror", "wide-bottom", "canted-box"} {
+		fits(name+", order", `click('[data-part-line="Order"][aria-expanded=false]');`, `document.querySelector('.part.open [data-example="`+name+`"]')`)
+		fits(name, `click('[data-example="`+name+`"]');`, `!document.querySelector(".part.open") && document.querySelector("#main-drawing svg")`)
+		for _, part := range []string{"art", "frame"} {
+			fits(name+", "+part, `click('[data-part-line="`+part+`"][aria-expanded=false]');`, `document.querySelector('[data-part-line="`+part+`"][aria-expanded=true]') && document.querySelector(".part.open [data-shape]")`)
+		}
+		fits(name+", cut", `click('#views [data-view="cut"]')`, `document.querySelector("#cut-list .figure")`)
+		fits(name+", make", `click('#views [data-view="make"]')`, `document.body.dataset.view === "make"`)
+	}
+}
+
 // TestShapeAccessible runs axe-core over the forms of shapes and what is cut of them.
 func TestShapeAccessible(t *testing.T) {
 	t.Parallel()

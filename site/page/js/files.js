@@ -50,7 +50,10 @@ const fetched = (use, from = sample) => async () => {
 	}
 };
 
-const begin = order => step({order, piece: 0, open: null});
+function begin(order) {
+	step({order, piece: 0, open: null});
+	scrollTo(0, 0); // the piece first
+}
 
 /** fromPicture starts anew: two numbers are asked, the rest is as usual. */
 function fromPicture({job, ...order}) {

@@ -42,6 +42,7 @@ function update() {
 	show(main, drawings[view]);
 	setClass(main, "stale", state.plan && !state.good);
 	for (const name of state.views) if (!byId(`thumb-${name}`)) place(name);
+	setClass(byId("thumbs"), "many", state.views.length > 3);
 	for (const item of byId("thumbs").children) {
 		const name = item.id.slice("thumb-".length);
 		item.hidden = name === view || state.view !== "make" || !state.views.includes(name);
