@@ -157,8 +157,11 @@ func addFault(c *explain.Checker, err error, field func(*plane.Error) explain.Pa
 	if fault.Given.Kind == explain.LengthKind {
 		p.Given = c.Write(measure.Length(fault.Given.N))
 	}
-	if fault.Limit.Kind == explain.LengthKind && fault.Bound != explain.Exactly {
-		p.Accepted = explain.English("bound."+string(fault.Bound)) + " " + c.Write(measure.Length(fault.Limit.N))
+	if fault.Limit.Kind == explain.LengthKind {
+		p.Accepted = c.Write(measure.Length(fault.Limit.N))
+		if fault.Bound != explain.Exactly {
+			p.Accepted = explain.English("bound."+string(fault.Bound)) + " " + p.Accepted
+		}
 	}
 	c.Add(p)
 }
@@ -246,7 +249,7 @@ func (o Outline) field(e *plane.Error) explain.Path {
 		}
 		for i, d := range o.Diagonals {
 			if d.From == e.At && d.To == e.Other || d.From == e.Other && d.To == e.At {
-				return explain.Path("/diagonals").Index(i)
+				return explain.Path("/diagonals").Index(i) + "/length"
 			}
 		}
 		return "/diagonals"

@@ -1,6 +1,8 @@
 package framing
 
 import (
+	"strconv"
+
 	"errors"
 
 	"github.com/fairmiter/fairmiter/framing/explain"
@@ -32,7 +34,7 @@ func (w *worker) appendShape(notes []explain.Note, x exactPiece) []explain.Note 
 			own = append(own, shape.ring.Notes(saw.Seen, orderRoot+"/shop/saw", w.at.worked+"/shape/last")...)
 		}
 	default:
-		own = append(shape.frame.Notes(shape.polygon, w.polygonPlaces()), w.chainNotes(shape)...)
+		own = append(w.inOrder(shape.frame.Notes(shape.polygon, w.polygonPlaces())), w.chainNotes(shape)...)
 		if !shape.polygon.Closed() {
 			own = append(own, w.crossedRails(shape)...)
 		}
@@ -48,6 +50,31 @@ func (w *worker) appendShape(notes []explain.Note, x exactPiece) []explain.Note 
 	}
 	if w.form() == regular && !w.Hang.IsZero() {
 		notes = append(notes, explain.Note{Level: explain.Warning, Code: ShapeHangers, Path: w.at.order + "/hang"})
+	}
+	return notes
+}
+
+// inOrder writes changes of a frame's sections as those of the order that they were made
+// of: a face of its own, or that of all rails, and the lip that all have.
+func (w *worker) inOrder(notes []explain.Note) []explain.Note {
+	sections, frame := w.polygonPlaces().Frame+"/sections", w.at.order+"/frame"
+	for i := range notes {
+		changes := notes[i].Changes
+		notes[i].Changes = nil
+		for _, c := range changes {
+			name := c.Path.Last()
+			below, ok := c.Path.After(sections)
+			switch {
+			case ok && name == "face" && len(w.Frame.Faces) > 0:
+				side, _ := strconv.Atoi(below.Segments()[0])
+				c.Path = (frame + "/faces").Index(side)
+			case ok || c.Path.Under(w.polygonPlaces().Frame):
+				c.Path = frame.Child(name)
+			}
+			if name != "allowance" || w.Frame.Kind != molding.Floater {
+				notes[i].Changes = append(notes[i].Changes, c)
+			}
+		}
 	}
 	return notes
 }
