@@ -13,11 +13,11 @@ func (w *worker) assemble(x exactPiece, s shownPiece) PiecePlan {
 	if w.stretched() {
 		plan.Canvas = w.assembleCanvas(m)
 	}
-	if w.form() != polygonal {
+	if !Shapes || w.form() != polygonal {
 		plan.Frame = assembleFrame(m, x.frame, s.frame)
 		plan.Frame.DustCover = w.assembleDust(m, x, s)
 	}
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		w.assembleShape(m, &plan, x, s)
 	}
 	plan.Art = w.derived

@@ -57,7 +57,7 @@ func (w *worker) exactly() exactPiece {
 	if w.lined() {
 		x.frame = w.Frame.Around(x.inner.Outside)
 	}
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		w.exactShape(&x)
 	}
 	x.layers = w.layers(x)
@@ -139,7 +139,7 @@ func (w *worker) layers(x exactPiece) []layer {
 // place says where a layer of the package stands, and how large it is cut.
 func (w *worker) place(l *layer, opening measure.Size) {
 	l.in = w.innerPart()
-	l.loose = l.loose && !w.floats() && w.form() != polygonal // screws hold what is in a floater
+	l.loose = l.loose && !w.floats() && (!Shapes || w.form() != polygonal) // screws hold what is in a floater
 	if l.at == "" {
 		l.at = w.at.order.Child(string(l.part))
 	}

@@ -74,7 +74,9 @@ func (e *explainer) figure(segments []string) (explain.Working, explain.Expr, bo
 	case "frame":
 		return e.frame(FrameLayer, rest)
 	case "shape":
-		return e.shape(rest)
+		if Shapes {
+			return e.shape(rest)
+		}
 	case "float":
 		return e.float(rest)
 	case "layers":
@@ -131,7 +133,7 @@ func (e *explainer) frame(part LayerPart, rest []string) (explain.Working, expla
 	case len(rest) == 2 && rest[0] == "dust_cover" && part == FrameLayer:
 		return e.dust(h, rest[1])
 	}
-	if part == FrameLayer && e.shaped() {
+	if Shapes && part == FrameLayer && e.shaped() {
 		if w, shown, ok, own := e.shapedFrame(h, rest); own {
 			return w, shown, ok
 		}

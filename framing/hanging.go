@@ -16,10 +16,10 @@ func (w *worker) hanging(x exactPiece) hang.Given {
 	if w.Frame.Kind == molding.Floater {
 		g.Ledge = w.Frame.Ledge
 	}
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		g.Face, _ = w.hangFace(&x.shape)
 	}
-	if w.form() == regular {
+	if Shapes && w.form() == regular {
 		g.Outside = x.shape.bounds
 	}
 	return g
@@ -32,10 +32,10 @@ func (w *worker) hangPlaces(x exactPiece) hang.Places {
 		Face:    w.at.order + "/frame/face", Lip: w.at.order + "/frame/lip", Ledge: w.at.order + "/frame/ledge",
 		Mass: w.at.worked + "/mass/total", Heaviest: w.at.worked + "/mass/heaviest",
 	}
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		_, at.Face = w.hangFace(&x.shape)
 	}
-	if w.form() == regular {
+	if Shapes && w.form() == regular {
 		at.Outside = w.at.worked + "/shape/bounds"
 	}
 	return at

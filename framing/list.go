@@ -117,7 +117,7 @@ func (l *lister) frames(p *PiecePlan) {
 	if !p.Frame.IsZero() {
 		l.sizes("/frame/dust_cover")
 	}
-	if !p.Shape.IsZero() {
+	if Shapes && !p.Shape.IsZero() {
 		l.shape(&p.Shape)
 	}
 }

@@ -33,13 +33,15 @@ const (
 // notes gathers what the rooms and the whole have to say, in the order of rank.
 func (w *worker) notes(x exactPiece, s shownPiece) []explain.Note {
 	var notes []explain.Note
-	if w.form() != polygonal {
+	if !Shapes || w.form() != polygonal {
 		notes = w.frameNotes(x)
 	}
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		notes = w.appendShape(notes, x)
 	}
-	notes = w.appendSkew(notes)
+	if Shapes {
+		notes = w.appendSkew(notes)
+	}
 	if !w.Mat.IsZero() {
 		notes = append(notes, w.Mat.Notes(w.given(w.shop), x.mat, w.matPlaces())...)
 	}

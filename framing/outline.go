@@ -67,6 +67,15 @@ func NewOutline() Outline {
 // NotTogether is the code of fields that cannot be had together.
 const NotTogether explain.Code = "shape.not_together"
 
+// NoShapes is the code of a piece that this build leaves out; see [Shapes].
+const NoShapes explain.Code = "shape.not_in_this_build"
+
+// Shaped reports whether the piece is more than a plain rectangle: its art has an
+// outline or measured sides, or its frame's rails differ or slope.
+func (p *Piece) Shaped() bool {
+	return !p.Art.Outline.IsZero() || p.Art.Sides != molding.OutOfSquare{} || !p.Frame.Plain() || !p.Liner.Plain()
+}
+
 // sized reports whether the art has a width and a height of its own.
 func (a Art) sized() bool {
 	return a.Outline.IsZero() && (a.Sides == molding.OutOfSquare{}) || a.Outline.By == ByAround

@@ -107,10 +107,16 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	c.Number(at+"/quantity", int64(p.Quantity), 1, MaxQuantity)
 	p.Art.check(c, at+"/art")
 	p.Frame.Check(c, at+"/frame")
-	p.checkShape(c, at)
+	if Shapes {
+		p.checkShape(c, at)
+	} else if p.Shaped() {
+		c.Add(explain.Problem{Code: NoShapes, Path: at})
+	}
 	if !p.Mat.IsZero() {
 		w := worker{Piece: p, artAt: at + "/art"}
-		w.derive()
+		if Shapes {
+			w.derive()
+		}
 		given := w.given(Shop{})
 		if !p.Art.sized() && w.derived.IsZero() { // what is wrong with it was said
 			given.Least = measure.Size{Width: explain.MaxLength, Height: explain.MaxLength}
@@ -135,7 +141,9 @@ func (p *Piece) check(c *explain.Checker, at explain.Path) {
 	if !p.Hang.IsZero() {
 		p.Hang.Check(c, at+"/hang")
 	}
-	p.checkReach(c, at)
+	if Shapes {
+		p.checkReach(c, at)
+	}
 }
 
 func (a Art) check(c *explain.Checker, at explain.Path) {
@@ -147,7 +155,9 @@ func (a Art) check(c *explain.Checker, at explain.Path) {
 		c.NotNegative(at+"/width", a.Width)
 		c.NotNegative(at+"/height", a.Height)
 	}
-	a.checkShape(c, at)
+	if Shapes {
+		a.checkShape(c, at)
+	}
 	c.NotNegative(at+"/varies/width", a.Varies.Width)
 	c.NotNegative(at+"/varies/height", a.Varies.Height)
 	c.NotNegative(at+"/thickness", a.Thickness)

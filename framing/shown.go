@@ -30,14 +30,14 @@ func (w *worker) show(x exactPiece, f measure.Format) shownPiece {
 	var s shownPiece
 	inner := w.inner()
 	s.inner = showFrame(f, inner, x.inner.Outside)
-	if !w.lined() && w.shaped() {
+	if Shapes && !w.lined() && w.shaped() {
 		s.inner = w.showShaped(f, x)
 	}
 	s.frame = s.inner
 	if w.lined() {
 		pkg := s.inner.outside
 		s.frame = showFrame(f, w.Frame, pkg.Grown(w.Frame.Room()+2*(w.Frame.Face-w.Frame.Lip)))
-		if w.shaped() {
+		if Shapes && w.shaped() {
 			s.frame = w.showShaped(f, x)
 		}
 		s.frame.pkg = pkg

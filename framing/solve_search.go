@@ -53,7 +53,9 @@ func (s *search) at(x int64) trial {
 	s.trials++
 	figure, wanted, ok := s.work(x)
 	t := trial{x, figure, less(figure, wanted), ok}
-	s.tried = slices.Insert(s.tried, i, t)
+	s.tried = append(s.tried, t)
+	copy(s.tried[i+1:], s.tried[i:])
+	s.tried[i] = t
 	return t
 }
 

@@ -82,7 +82,7 @@ func (w *worker) weigh(x exactPiece) masses {
 		m.add(l.part, w.bodyOf(x, l, i))
 	}
 	frame := w.railBody(x.frame, w.Frame, w.framePlaces())
-	if w.shaped() {
+	if Shapes && w.shaped() {
 		frame = w.shapedRails(x)
 	}
 	m.add(FrameLayer, frame)
@@ -138,7 +138,7 @@ func (b body) more(x box) measure.Length {
 // bodyOf is the body of a layer; number counts the boards under the top mat.
 func (w *worker) bodyOf(x exactPiece, l layer, number int) body {
 	thick := dim{value: l.thickness, key: "thickness", root: l.thicknessAt}
-	if w.form() != rectangular {
+	if Shapes && w.form() != rectangular {
 		return w.shapedBody(x, l, thick)
 	}
 	switch l.part {

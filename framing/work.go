@@ -120,14 +120,18 @@ type worker struct {
 // newWorker returns the worker of a piece that stands at a place.
 func newWorker(p *Piece, s Shop, f measure.Format, at places) worker {
 	w := worker{Piece: p, shop: s, format: f, at: at, artAt: at.order + "/art"}
-	w.derive()
+	if Shapes {
+		w.derive()
+	}
 	return w
 }
 
 // piece works everything out: exact first, then the shown set, then what to
 // know about it.
 func (w *worker) piece() PiecePlan {
-	w.turn()
+	if Shapes {
+		w.turn()
+	}
 	x := w.exactly()
 	s := w.show(x, w.format)
 	plan := w.assemble(x, s)

@@ -22,6 +22,7 @@ const protocol = 1
 const (
 	otherVersion explain.Code = "other_version"  // page and program do not belong together
 	noSuchFigure explain.Code = "no_such_figure" // a path that the plan has no figure at
+	needsShapes  explain.Code = "needs_shapes"   // for the module that has them
 )
 
 // dispatch does one call.
@@ -127,7 +128,7 @@ const setup draw.View = "setup"
 // drawn only of a frame that is no plain rectangle.
 func views(plan framing.Plan, piece int) []draw.View {
 	list := []draw.View{draw.Front, draw.Section, draw.Back}
-	if piece < 0 || piece >= len(plan.Pieces) || plan.Pieces[piece].Shape.IsZero() {
+	if !framing.Shapes || piece < 0 || piece >= len(plan.Pieces) || plan.Pieces[piece].Shape.IsZero() {
 		return list
 	}
 	for _, name := range draw.Front.Choices() {

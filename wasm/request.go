@@ -89,7 +89,15 @@ func (r request) reading() (framing.Reading, explain.Problems) {
 	case data == nil:
 		return framing.Reading{}, one(explain.Problem{Code: explain.Missing, Path: "/order"})
 	}
-	return framing.NewReading(data), nil
+	reading := framing.NewReading(data)
+	if !framing.Shapes {
+		for i := range reading.Order.Pieces {
+			if reading.Order.Pieces[i].Shaped() {
+				return framing.Reading{}, one(explain.Problem{Code: needsShapes, Path: explain.Path("/order/pieces").Index(i)})
+			}
+		}
+	}
+	return reading, nil
 }
 
 // plan works the order of a request out. What is wrong with the order stands in

@@ -64,29 +64,29 @@ func AppendSVG(dst []byte, p framing.Plan, piece int, v View, o Options) []byte 
 		piece: &p.Pieces[piece], order: &p.Order.Pieces[piece],
 	}
 	s.format, _ = p.Order.Show.Format() // what has no format is written exactly
-	if outside := s.piece.Frame.Outside.Shown(); !s.piece.Worked || !s.shaped() && (outside.Width <= 0 || outside.Height <= 0) {
+	if outside := s.piece.Frame.Outside.Shown(); !s.piece.Worked || (!framing.Shapes || !s.shaped()) && (outside.Width <= 0 || outside.Height <= 0) {
 		return s.empty(dst)
 	}
 	s.pen.b = make([]byte, 0, 24<<10)
-	lost := s.shaped() && s.piece.Shape.Outlines.Sight == nil
+	lost := framing.Shapes && s.shaped() && s.piece.Shape.Outlines.Sight == nil
 	switch {
-	case lost && (v == Front || v == Back):
+	case framing.Shapes && lost && (v == Front || v == Back):
 		s.undrawn("The lips leave nothing to be seen in this frame: how it looks cannot be drawn. Its rails can.")
-	case v == Front && s.shaped() && !s.boxed():
+	case framing.Shapes && v == Front && s.shaped() && !s.boxed():
 		s.outlineFront()
 	case v == Front:
 		s.front()
-	case v == Section && s.shaped() && s.piece.Shape.Slope != nil:
+	case framing.Shapes && v == Section && s.shaped() && s.piece.Shape.Slope != nil:
 		s.slopeSection()
 	case v == Section:
 		s.section()
-	case v == Back && s.shaped():
+	case framing.Shapes && v == Back && s.shaped():
 		s.outlineBack()
 	case v == Back:
 		s.back()
-	case v == Rails:
+	case framing.Shapes && v == Rails:
 		s.bars()
-	case v == Setup:
+	case framing.Shapes && v == Setup:
 		s.setup()
 	default:
 		return s.empty(dst)

@@ -24,7 +24,7 @@ type face struct {
 func (s *sheet) layFace(width, height int) face {
 	var v face
 	f, m := s.piece.Frame, &s.piece.Mat
-	if s.shaped() {
+	if framing.Shapes && s.shaped() {
 		v.plot = s.plot(width, height, false)
 		v.outside, v.frame = v.rails, v.inside
 	} else {
@@ -37,7 +37,7 @@ func (s *sheet) layFace(width, height int) face {
 	v.sight = v.frame
 	if !s.piece.Liner.IsZero() {
 		around := v.outside
-		if s.shaped() {
+		if framing.Shapes && s.shaped() {
 			around = v.frame
 		}
 		v.sight = sc.sized(around, s.piece.Liner.Sight.Shown())
@@ -67,7 +67,7 @@ func (s *sheet) layFace(width, height int) face {
 // artSize is the art's own size, or that of the largest rectangle within measured
 // sides.
 func (s *sheet) artSize() measure.Size {
-	if s.skewed() {
+	if framing.Shapes && s.skewed() {
 		return measure.Size{Width: s.piece.Art.Width, Height: s.piece.Art.Height}
 	}
 	return s.order.Art.Least()
@@ -115,7 +115,7 @@ func (s *sheet) front() {
 	s.frontRows(v, r)
 	s.rows(r)
 	s.list(append(rest, s.skewList()...))
-	if s.shaped() {
+	if framing.Shapes && s.shaped() {
 		s.slopeWords(s.pen.bounds.x0, s.pen.bounds.y1+pad/2)
 	}
 	s.sayFront()
@@ -162,7 +162,7 @@ func (s *sheet) rails(v face) {
 		s.close()
 	}
 	s.part("frame", "frame", "frame", false)
-	if s.shaped() {
+	if framing.Shapes && s.shaped() {
 		s.railAreas(v.plot, func(d side) string { return railLook(s.metal(), false, d) })
 		s.pen.rect(v.frame, inkLook)
 	} else {
@@ -276,7 +276,7 @@ func (s *sheet) weave(b box) {
 // unfit draws the edge of the art, which one does not see, and the edges of the
 // parts that do not go in or do not stay in.
 func (s *sheet) unfit(v face) {
-	if s.skewed() {
+	if framing.Shapes && s.skewed() {
 		s.pen.area(hiddenLook, s.skewedEdge(v)...)
 	} else if v.art != v.shown && s.order.Frame.Kind != molding.Floater {
 		s.pen.rect(v.art, hiddenLook)

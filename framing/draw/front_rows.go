@@ -17,7 +17,7 @@ func (s *sheet) frontRows(v face, r *rows) {
 	if !s.piece.Liner.IsZero() {
 		size("/liner/sight", v.sight, s.piece.Liner.Sight)
 	}
-	if s.shaped() {
+	if framing.Shapes && s.shaped() {
 		s.faceRows(v, r)
 	} else {
 		size("/frame/sight", v.frame, s.piece.Frame.Sight)
@@ -35,7 +35,7 @@ func (s *sheet) frontRows(v face, r *rows) {
 			span{w.y0, w.y1, s.window("height", s.piece.Mat.Window.Height)},
 			span{w.y1, v.sight.y1, s.border("bottom", s.piece.Mat.Visible.Bottom)})
 	}
-	if s.skewed() {
+	if framing.Shapes && s.skewed() {
 		edge, sides := s.skewedEdge(v), s.order.Art.Sides
 		r.add(bottom, span{edge[0], edge[2], s.given("/art/sides/bottom", sides.Bottom)})
 		r.add(right, span{edge[3], edge[5], s.given("/art/sides/right", sides.Right)})
@@ -60,7 +60,7 @@ func (s *sheet) faceRows(v face, r *rows) {
 
 // skewList are the other measures of art out of square.
 func (s *sheet) skewList() []callout {
-	if !s.skewed() {
+	if !framing.Shapes || !s.skewed() {
 		return nil
 	}
 	a := s.order.Art.Sides
@@ -132,7 +132,7 @@ func (s *sheet) callouts() []callout {
 			list = append(list, callout{s.badLabel(i, l), onLayer, i})
 		}
 	}
-	if !s.shaped() {
+	if !framing.Shapes || !s.shaped() {
 		list = append(list, callout{s.given("/frame/face", s.order.Frame.Face).named("face"), onFrame, 0})
 	}
 	if s.order.Frame.Kind == molding.Floater {

@@ -153,7 +153,10 @@ func (r *rows) crossing(d side, n int) []int {
 // page's module larger by kilobytes.
 func insert(list []int, n int) []int {
 	i, _ := slices.BinarySearch(list, n)
-	return slices.Insert(list, i, n)
+	list = append(list, n)
+	copy(list[i+1:], list[i:])
+	list[i] = n
+	return list
 }
 
 func first(list []int) int { return list[0] }

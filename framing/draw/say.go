@@ -1,6 +1,10 @@
 package draw
 
-import "strings"
+import (
+	"strings"
+
+	"github.com/fairmiter/fairmiter/framing"
+)
 
 // say makes the title and the description, to be listened to.
 func (s *sheet) say(view string, sentences ...string) {
@@ -47,14 +51,14 @@ func (s *sheet) sayFront() {
 	list = append(list,
 		"The frame is "+by(f.Outside.Width.Spoken(), f.Outside.Height.Spoken())+" outside, width by height;",
 		by(f.Sight.Width.Spoken(), f.Sight.Height.Spoken())+" of what is in it is seen.")
-	if s.skewed() {
+	if framing.Shapes && s.skewed() {
 		a := art.Sides
 		list = append(list, "The "+string(art.Kind)+" is out of square: its bottom edge is "+s.given("", a.Bottom).spoken+" long, its right "+
 			s.given("", a.Right).spoken+", its top "+s.given("", a.Top).spoken+" and its left "+s.given("", a.Left).spoken+".")
 	} else {
 		list = append(list, "The "+string(art.Kind)+" is "+by(s.given("", art.Width).spoken, s.given("", art.Height).spoken)+".")
 	}
-	if s.shaped() {
+	if framing.Shapes && s.shaped() {
 		for i := range s.piece.Shape.Sides {
 			if _, slope := s.sloped(i); slope == nil {
 				list = append(list, "The "+s.railName(i)+" rail is "+s.molding(i).spoken+" wide.")

@@ -19,11 +19,21 @@ type Entry struct {
 // "measure." and their code.
 func Table() []Entry {
 	table := slices.Clone(english[:])
-	for _, rule := range measure.Rules() {
-		code := rulePrefix + string(rule)
-		i, _ := slices.BinarySearchFunc(table, code, byCode)
-		table = slices.Insert(table, i, Entry{code, rule.Words()})
+	for _, e := range englishShapes {
+		table = enter(table, e)
 	}
+	for _, rule := range measure.Rules() {
+		table = enter(table, Entry{rulePrefix + string(rule), rule.Words()})
+	}
+	return table
+}
+
+// enter puts an entry into a table where it belongs.
+func enter(table []Entry, e Entry) []Entry {
+	i, _ := slices.BinarySearchFunc(table, e.Code, byCode)
+	table = append(table, e)
+	copy(table[i+1:], table[i:])
+	table[i] = e
 	return table
 }
 
@@ -45,11 +55,12 @@ func English(code string) string {
 		}
 		return code
 	}
-	i, found := slices.BinarySearchFunc(english[:], code, byCode)
-	if !found {
-		return code
+	for _, table := range [...][]Entry{english[:], englishShapes[:]} {
+		if i, found := slices.BinarySearchFunc(table, code, byCode); found {
+			return table[i].Text
+		}
 	}
-	return english[i].Text
+	return code
 }
 
 // Text returns what the note says, its values in place, lengths in the manner

@@ -1,8 +1,6 @@
 package explain
 
 import (
-	"cmp"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -95,11 +93,26 @@ func (ps Problems) Err() error {
 // Sorted returns a copy of ps in the order of their paths, and of their codes
 // where two stand at one path.
 func (ps Problems) Sorted() Problems {
-	sorted := slices.Clone(ps)
-	slices.SortStableFunc(sorted, func(a, b Problem) int {
-		return cmp.Or(a.Path.Compare(b.Path), cmp.Compare(a.Code, b.Code))
-	})
+	if ps == nil {
+		return nil
+	}
+	sorted := make(Problems, 0, len(ps))
+	for _, p := range ps { // they come nearly sorted, and all of a sort makes the page's module larger
+		i := len(sorted)
+		for i > 0 && p.before(sorted[i-1]) {
+			i--
+		}
+		sorted = append(sorted, p)
+		copy(sorted[i+1:], sorted[i:])
+		sorted[i] = p
+	}
 	return sorted
+}
+
+// before reports whether p belongs before q.
+func (p Problem) before(q Problem) bool {
+	order := p.Path.Compare(q.Path)
+	return order < 0 || order == 0 && p.Code < q.Code
 }
 
 // Under returns the problems at root and below it.

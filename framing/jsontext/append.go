@@ -161,7 +161,9 @@ func table(dst []byte, v reflect.Value, s *shape) []byte {
 	values := make(map[string]reflect.Value, v.Len())
 	for _, key := range v.MapKeys() {
 		i, _ := slices.BinarySearch(keys, key.String())
-		keys = slices.Insert(keys, i, key.String()) // maps are small, and a sort makes a module larger
+		keys = append(keys, "") // maps are small, and a sort makes a module larger
+		copy(keys[i+1:], keys[i:])
+		keys[i] = key.String()
 		value := reflect.New(v.Type().Elem()).Elem()
 		value.Set(v.MapIndex(key))
 		values[key.String()] = value

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/fairmiter/fairmiter/framing"
 	"github.com/fairmiter/fairmiter/framing/explain"
 )
 
@@ -14,7 +15,7 @@ func (t *writer) subject(path explain.Path) string {
 	if len(segments) > 4 && segments[0] == "pieces" && segments[2] == "layers" {
 		return t.part(segments[1], segments[3]) + ", " + path.Last() + ": "
 	}
-	if len(segments) > 4 && segments[0] == "pieces" && segments[2] == "shape" {
+	if framing.Shapes && len(segments) > 4 && segments[0] == "pieces" && segments[2] == "shape" {
 		if i, err := strconv.Atoi(segments[1]); err == nil && i >= 0 && i < len(t.plan.Pieces) && i < len(t.plan.Order.Pieces) {
 			if name := ends(&t.plan.Pieces[i], &t.plan.Order.Pieces[i], segments[3:]); name != "" {
 				return name + ": "

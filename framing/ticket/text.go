@@ -116,11 +116,11 @@ func (t *writer) sections(p *framing.PiecePlan, order *framing.Piece, at explain
 		n++
 		t.sheet.section(n, clean(name))
 	}
-	if isPanel(order) && !p.Shape.IsZero() {
+	if framing.Shapes && isPanel(order) && !p.Shape.IsZero() {
 		section("Panel" + panelKind(order.Art.Kind))
 		t.panel(p, order, at)
 	}
-	if p.Art.Outline != nil {
+	if framing.Shapes && p.Art.Outline != nil {
 		section("Art out of square")
 		t.outOfSquare(p, order)
 	}
@@ -139,7 +139,7 @@ func (t *writer) sections(p *framing.PiecePlan, order *framing.Piece, at explain
 		t.rabbet(p, order, order.Liner, framing.LinerLayer, p.Depth, at)
 	}
 	section("Rails" + title(order.Frame.Molding))
-	if p.Shape.IsZero() {
+	if !framing.Shapes || p.Shape.IsZero() {
 		t.rails(p, p.Frame, order.Frame, at+"/frame")
 	} else {
 		t.shapedRails(p, order, at+"/frame")

@@ -20,7 +20,10 @@ func (t *writer) workings(i int) {
 	root := explain.Path("/pieces").Index(i)
 	said := map[string]bool{}
 	p := &t.plan.Pieces[i]
-	list := cutsOf(&p.Shape)
+	var list []cut
+	if framing.Shapes {
+		list = cutsOf(&p.Shape)
+	}
 	for _, path := range figures {
 		figure, _ := path.After(root)
 		if place := figure.Segments(); len(place) == 0 || t.needless(p, list, place) {
@@ -53,7 +56,7 @@ func (t *writer) needless(p *framing.PiecePlan, list []cut, place []string) bool
 		return true
 	case place[0] == "mass":
 		return len(p.Mass.Parts) == 0
-	case len(place) > 2 && place[0] == "shape" && place[1] == "rails":
+	case framing.Shapes && len(place) > 2 && place[0] == "shape" && place[1] == "rails":
 		i, err := strconv.Atoi(place[2])
 		return err == nil && known(list, i)
 	}
@@ -67,7 +70,7 @@ func (t *writer) figure(i int, figure explain.Path) string {
 	if len(place) > 0 && t.flats && place[len(place)-1] == "width" {
 		place[len(place)-1] = "across flats"
 	}
-	if len(place) < 3 || place[0] != "shape" {
+	if !framing.Shapes || len(place) < 3 || place[0] != "shape" {
 		return strings.Join(place, " ")
 	}
 	place = place[1:]

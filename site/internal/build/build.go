@@ -20,7 +20,8 @@ import (
 
 // What the build adds to the page's own files.
 const (
-	ModuleName = "fairmiter.wasm" // the library
+	ModuleName = "fairmiter.wasm" // the library, but for frames that are no plain rectangle
+	ShapesName = "shapes.wasm"    // all of it
 	GlueName   = "wasm_exec.js"   // what a Go module needs of its host
 	ListName   = "files.json"     // what a service worker keeps
 	WorkerName = "sw.js"          // the service worker, if the page has one
@@ -36,7 +37,11 @@ func (f Files) Names() []string { return slices.Sorted(maps.Keys(f)) }
 // Site builds the module and puts it with the files of page and what belongs to
 // them.
 func Site(ctx context.Context, page fs.FS) (Files, error) {
-	module, err := Module(ctx)
+	module, err := Module(ctx, "rectangles")
+	if err != nil {
+		return nil, err
+	}
+	shapes, err := Module(ctx)
 	if err != nil {
 		return nil, err
 	}
@@ -52,7 +57,7 @@ func Site(ctx context.Context, page fs.FS) (Files, error) {
 	if err != nil {
 		return nil, err
 	}
-	return assemble(page, Files{ModuleName: module, GlueName: glue, SchemaName: schema})
+	return assemble(page, Files{ModuleName: module, ShapesName: shapes, GlueName: glue, SchemaName: schema})
 }
 
 // Assemble puts together what Site does of a module and a glue that are there.

@@ -18,15 +18,16 @@ const source = "github.com/fairmiter/fairmiter/wasm"
 // Module compiles the library for the page. It goes over the wire and is started
 // by everyone who opens the page, so it is made small before it is made fast:
 // without inlining it is a tenth smaller and a call takes about a third longer;
-// see also [StripLines].
-func Module(ctx context.Context) ([]byte, error) {
+// see also [StripLines]. Most orders need no more than the one with the build tag
+// rectangles.
+func Module(ctx context.Context, tags ...string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "fairmiter")
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
 	name := filepath.Join(dir, ModuleName)
-	build := exec.CommandContext(ctx, "go", "build", "-trimpath", "-buildvcs=false",
+	build := exec.CommandContext(ctx, "go", "build", "-trimpath", "-buildvcs=false", "-tags="+strings.Join(tags, ","),
 		"-ldflags=-s -w -buildid=", "-gcflags=all=-l", "-o", name, source)
 	// The builder's own settings would make another module.
 	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GOEXPERIMENT=nogreenteagc")

@@ -1,5 +1,5 @@
-// Module writes the module of the page to standard output: what the size gate
-// weighs.
+// Module writes a module of the page to standard output, built with the tags that are
+// its arguments: what the size gate weighs.
 package main
 
 import (
@@ -11,7 +11,7 @@ import (
 )
 
 func main() {
-	module, err := build.Module(context.Background())
+	module, err := build.Module(context.Background(), os.Args[1:]...)
 	if err == nil {
 		_, err = os.Stdout.Write(module)
 	}
