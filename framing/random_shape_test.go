@@ -160,9 +160,9 @@ func (d dice) askew(p *framing.Piece) {
 // TestShapedWorkings works the formulas of shaped orders again, and reads them back.
 func TestShapedWorkings(t *testing.T) {
 	d := newDice(21)
-	orders := 700
+	orders := 400
 	if slow {
-		orders = 100
+		orders = 60
 	}
 	kinds := make(map[string]int)
 	for range orders {

@@ -313,8 +313,11 @@ func several(t *testing.T, full *doc) {
 			leaves = append(leaves, s)
 		}
 	}
-	d := newDice(3)
-	for range 1000 {
+	d, rounds := newDice(3), 400
+	if slow {
+		rounds = 100
+	}
+	for range rounds {
 		spoiled := full
 		var want []explain.Path
 		for k := 1 + d.below(5); k > 0; {
