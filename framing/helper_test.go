@@ -11,8 +11,7 @@ import (
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
-// slow is where the same work takes some ten times as long: under the race
-// detector.
+// slow is where fewer orders are drawn; see slow_test.go.
 var slow bool
 
 // in reads a length in inches.
