@@ -1,0 +1,4 @@
+package plane
+
+// PerimeterFloat is the float that a perimeter is rounded from.
+var PerimeterFloat = perimeter
