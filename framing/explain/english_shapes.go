@@ -38,6 +38,7 @@ var englishShapes = [...]Entry{
 	{"plane.crosses", "the outline crosses or touches itself"},
 	{"plane.differs", "this diagonal does not go with the other measures"},
 	{"plane.far", "this lies farther out than is worked with"},
+	{"plane.folds", "so far moved in, the curve folds back on itself at its sharpest bend"},
 	{"plane.loose", "the diagonals do not part the outline into triangles"},
 	{"plane.lost_side", "so far moved, nothing is left of a side"},
 	{"plane.meets", "so far moved, the outline meets itself"},

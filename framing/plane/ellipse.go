@@ -40,17 +40,13 @@ func (e Ellipse) axes() (long, short measure.Length) {
 // Perimeter is the way around, 4 a E(m), where a is half of the longer axis, b half
 // of the shorter one, and E the complete elliptic integral of the second kind of the
 // parameter m = 1 - b^2/a^2, which is the square of the modulus. It is rounded to the
-// nearest nanometer from a float that is right to 1 unit in its last place: 2^-14 nm
-// at the most, 2^-22 nm around a meter.
+// nearest nanometer; within 2^-20 nm of a half it can be the other one.
 func (e Ellipse) Perimeter() measure.Length {
 	if !e.sound() {
 		return 0
 	}
-	return nearest(perimeter(e.Width, e.Height))
+	return roundedPerimeter(e.Width, e.Height, 0)
 }
-
-// nearest rounds what is above nothing.
-func nearest(v float64) measure.Length { return measure.Length(v + 0.5) }
 
 // pi is 2^124 times the number, rounded to the nearest.
 var pi = natural.Nat{0x313198a2e0370734, 0x3243f6a8885a308d}
@@ -89,13 +85,8 @@ func (e Ellipse) Focus() measure.Length {
 	if !e.sound() {
 		return 0
 	}
-	return coarse(e.focus())
-}
-
-// focus is [Ellipse.Focus] in units of 2^-grain nm.
-func (e Ellipse) focus() int64 {
 	long, short := e.axes()
-	return int64(measure.Leg(long<<(grain-1), short<<(grain-1)))
+	return rounded(measure.Leg(long<<(fineBits-1), short<<(fineBits-1)))
 }
 
 // At is the point at the eccentric angle t, (a cos t, b sin t): that of the two

@@ -23,6 +23,7 @@ const (
 	Step       explain.Code = "plane.step"        // one straight side that is to move by two distances
 	Far        explain.Code = "plane.far"         // a corner out of the plane's reach
 	NotConvex  explain.Code = "plane.not_convex"  // an outline with a corner that points inward
+	Folds      explain.Code = "plane.folds"       // a curve moved inward by the radius of its sharpest bend, or more
 )
 
 // An Error says why something is no outline, or none that can be had.

@@ -21,7 +21,8 @@ func perimeter(width, height measure.Length) float64 {
 	r := difference / sum
 	h := float64(r * r)
 	if h > 0.25 {
-		return thinPerimeter(max(width, height), min(width, height))
+		around, places := meansPerimeter(max(width, height), min(width, height))
+		return float64(around) / float64(uint64(1)<<places)
 	}
 	h2 := float64(h * h)
 	h4 := float64(h2 * h2)
@@ -54,12 +55,13 @@ var ivory = [20]float64{
 	35357670.0 * 35357670 / (1 << 66), 129644790.0 * 129644790 / (1 << 70), 477638700.0 * 477638700 / (1 << 74), 1767263190.0 * 1767263190 / (1 << 78),
 }
 
-// thinPerimeter is [perimeter] by the arithmetic-geometric mean, whatever the axes,
+// meansPerimeter is [perimeter] by the arithmetic-geometric mean, whatever the axes,
 // in whole numbers of 62 bits: with a and b the means of each step and c half of
 // what the last ones differed by, it is pi (a1^2 - 2 c2^2 - 4 c3^2 - 8 c4^2 ...)
 // over the a that they come to (Abramowitz and Stegun, Handbook of Mathematical
-// Functions, 17.6, with whole axes).
-func thinPerimeter(long, short measure.Length) float64 {
+// Functions, 17.6, with whole axes). It is counted in units of 2^-places nm, right to
+// a few of them.
+func meansPerimeter(long, short measure.Length) (around uint64, places int) {
 	shift := bits.LeadingZeros64(uint64(long)) - 2
 	a, c := (long+short)<<shift>>1, (long-short)<<shift>>1
 	b := measure.Leg(a, c) // the root of their product
@@ -75,6 +77,30 @@ func thinPerimeter(long, short measure.Length) float64 {
 	}
 	diameter, _ := bits.Div64(uint64(total.hi), total.lo, uint64(a))
 	const pi = 0xc90fdaa22168c235 // of 2^62
-	quarter, _ := bits.Mul64(diameter, pi)
-	return float64(quarter) / float64(uint64(1)<<(shift-2))
+	around, _ = bits.Mul64(diameter, pi)
+	return around, shift - 2
+}
+
+// fineBits is how many binary places below a nanometer are kept in what is rounded
+// once, as [explain.Once] does it.
+const fineBits = 10
+
+// roundedPerimeter is the perimeter in units of 2^-places nm, 0 to fineBits, rounded
+// to the nearest. Where the float lies close to a half, the longer way decides.
+func roundedPerimeter(width, height measure.Length, places int) measure.Length {
+	v := perimeter(width, height) * float64(int64(1)<<places)
+	down := int64(v)
+	if over := v - float64(down); over < 0.49 || over > 0.51 {
+		return measure.Length(v + 0.5)
+	}
+	around, bits := meansPerimeter(max(width, height), min(width, height))
+	bits -= places // above nothing: there are 23 or more
+	return measure.Length((around + 1<<(bits-1)) >> bits)
+}
+
+// rounded takes what is counted in units of 2^-fineBits nm to the nearest nanometer,
+// halves away from nothing.
+func rounded(fine measure.Length) measure.Length {
+	whole, _ := measure.RoundTo(fine, 1<<fineBits, measure.Nearest)
+	return whole >> fineBits
 }
