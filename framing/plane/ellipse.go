@@ -30,7 +30,10 @@ func (e Ellipse) check() *Error {
 	return checkLength(e.Height, Reach, -1)
 }
 
-func (e Ellipse) sound() bool { return e.check() == nil }
+// sound reports whether e passes [Ellipse.Check].
+func (e Ellipse) sound() bool {
+	return 0 < e.Width && e.Width <= Reach && 0 < e.Height && e.Height <= Reach
+}
 
 // axes are the longer axis and the shorter one.
 func (e Ellipse) axes() (long, short measure.Length) {

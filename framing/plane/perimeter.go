@@ -26,12 +26,12 @@ func perimeter(width, height measure.Length) float64 {
 	}
 	h2 := float64(h * h)
 	h4 := float64(h2 * h2)
-	f := ivory[16:20]
-	series := four(f[0], f[1], f[2], f[3], h, h2)
-	for n := 12; n >= 0; n -= 4 {
-		f = ivory[n : n+4]
-		series = four(f[0], f[1], f[2], f[3], h, h2) + float64(series*h4)
-	}
+	c := &ivory
+	series := four(c[16], c[17], c[18], c[19], h, h2)
+	series = four(c[12], c[13], c[14], c[15], h, h2) + float64(series*h4)
+	series = four(c[8], c[9], c[10], c[11], h, h2) + float64(series*h4)
+	series = four(c[4], c[5], c[6], c[7], h, h2) + float64(series*h4)
+	series = four(c[0], c[1], c[2], c[3], h, h2) + float64(series*h4)
 	series = float64(series * h)
 	// pi/2 to 15 bits, of which the product with a sum of 38 bits is exact, and the
 	// rest of it.
