@@ -24,6 +24,8 @@ var englishShapes = [...]Entry{
 	{"laid.on_edge", "on edge, rim on the table and back against the fence; miter on the table from a square cut, tilt of the blade from upright"},
 	{"laid.propped", "propped at its pitch, sight edge on the table and rim against the fence; miter on the table from a square cut, tilt of the blade from upright"},
 	{"lean", "lean from upright"},
+	{"op.arc", "the arc of"},
+	{"op.oval", "the perimeter of the ellipse"},
 	{"other_lean", "the other's lean from upright"},
 	{"other_miter", "other miter"},
 	{"other_number", "number of the other rail"},

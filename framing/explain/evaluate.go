@@ -66,7 +66,7 @@ func arity(op Op) int {
 	switch op {
 	case OpHalf, OpWeight, OpUpTenthPound, OpOnce:
 		return 1
-	case OpTimes, OpDown, OpUp, OpNearest, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos, OpArcTan, OpArcSin:
+	case OpTimes, OpDown, OpUp, OpNearest, OpHypotenuse, OpLeg, OpSlope, OpTan, OpOverTan, OpSin, OpOverSin, OpCos, OpArcTan, OpArcSin, OpArc, OpOval:
 		return 2
 	case OpMass:
 		return 4
@@ -94,6 +94,8 @@ func apply(op Op, args []Value) (Value, error) {
 		return turn(op, args)
 	case OpArcTan, OpArcSin:
 		return arc(op, args[0], args[1])
+	case OpArc, OpOval:
+		return curve(op, args)
 	}
 	return Value{}, ErrOp
 }

@@ -141,7 +141,7 @@ func (e Expr) appendInside(dst []byte, f measure.Format) []byte {
 		if len(e.Args) == 1 {
 			return e.Args[0].appendInside(dst, f)
 		}
-	case OpTerm, OpTimes, OpHalf, OpLeast, OpMost, OpMass, OpWeight, OpHypotenuse, OpLeg, OpSlope:
+	case OpTerm, OpTimes, OpHalf, OpLeast, OpMost, OpMass, OpWeight, OpHypotenuse, OpLeg, OpSlope, OpArc, OpOval:
 		return e.Append(dst, f)
 	case OpSin, OpCos, OpTan: // "sin 30 deg" by itself
 		if len(e.Args) == 2 && e.Args[0].isRadius() {
