@@ -9,7 +9,7 @@ import (
 // pieces with straight joints that point to the middle.
 type RoundBlank struct {
 	// Outer and Inner are the diameters that the pieces have to cover, above
-	// nothing, Outer the greater and at most 100 m.
+	// nothing, Outer the greater and at most explain.MaxLength.
 	Outer, Inner measure.Length
 	// Pieces is how many pieces make the ring, from 3 to 24.
 	Pieces int
@@ -22,7 +22,7 @@ const (
 )
 
 // blankHair covers what rounding can take from a board: half a nanometer for a
-// product, less than that for the angle of a ring of at most 100 m.
+// product, less than that for the angle of a ring of at most explain.MaxLength.
 const blankHair measure.Length = 1
 
 // Setting returns how far every joint stands from square to its board: 180 over
@@ -56,6 +56,14 @@ func (b RoundBlank) LeastPieces(width measure.Length) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// Turning returns the blank of the same pieces with by left on all around for the
+// lathe: by beyond the outer edge and by within the inner one.
+func (b RoundBlank) Turning(by measure.Length) RoundBlank {
+	b.Outer += 2 * by
+	b.Inner -= 2 * by
+	return b
 }
 
 // Check adds to c what is wrong with b, whose fields lie at path at.

@@ -80,3 +80,18 @@ func TestRoundBlankCheck(t *testing.T) {
 		})
 	}
 }
+
+func TestRoundBlankTurning(t *testing.T) {
+	b := molding.RoundBlank{Outer: 24 * measure.Inch, Inner: 20 * measure.Inch, Pieces: 8}
+	left := b.Turning(measure.Inch / 4)
+	if left.Outer-b.Outer != measure.Inch/2 || b.Inner-left.Inner != measure.Inch/2 || left.Pieces != b.Pieces {
+		t.Errorf("%v left on all around is %v", measure.Inch/4, left)
+	}
+	if left.Turning(-measure.Inch/4) != b {
+		t.Error("what was left on does not come off")
+	}
+	var c explain.Checker
+	if b.Turning(10*measure.Inch).Check(&c, ""); len(c.Problems()) != 1 {
+		t.Error("nothing is left of the hole, and nobody says so")
+	}
+}
