@@ -237,9 +237,13 @@ func doubleArea(spots []spot) wide {
 // Area is the surface that the outline encloses, rounded to the nearest square
 // micrometer from corners to 2^-16 nm.
 func (p Polygon) Area() measure.Area {
-	twice := doubleArea(p.corners).size()
+	return areaOf(doubleArea(p.corners))
+}
+
+// areaOf is half of a surface, in square micrometers.
+func areaOf(twice wide) measure.Area {
 	const unit = 2 * int64(measure.Micrometer*measure.Micrometer) << (2 * areaGrain)
-	q, _ := twice.Nearest(natural.Of(uint64(unit)))
+	q, _ := twice.size().Nearest(natural.Of(uint64(unit)))
 	v, _ := q.Uint64()
 	return measure.Area(v)
 }
