@@ -9,7 +9,7 @@ import (
 
 // StripLines takes from a Go module the tables of source files and line numbers,
 // which no linker flag does. They are only read to print where a crash was, and
-// are a tenth of the compressed module. They become zeros, so that the module is
+// are a tenth of the compressed module, and the names of the files are more of it. They become zeros, so that the module is
 // as long as before but compresses better; what the garbage collector needs to
 // read the stack stays. Names of functions stay too.
 //
@@ -161,12 +161,14 @@ func stripTable(memory []byte) error {
 			t.tables[i] = 0
 		}
 	}
+	clear(t.files)
 	return nil
 }
 
 // A functionTable is Go's pclntab.
 type functionTable struct {
 	functions int
+	files     []byte // units of compiling, and the names of their files
 	tables    []byte // values by place in the code
 	records   []byte // an index, then a record for each function
 }
@@ -184,11 +186,11 @@ func findTable(memory []byte) (functionTable, error) {
 		return functionTable{}, errNotWasm
 	}
 	field := func(i int) int { return int(binary.LittleEndian.Uint64(rest[8+8*i:]) & (1<<40 - 1)) }
-	functions, tables, records := field(0), field(6), field(7)
-	if functions < 1 || functions > mostFunctions || tables < headLength || records < tables || records+8*functions > len(rest) {
+	functions, files, tables, records := field(0), field(4), field(6), field(7)
+	if functions < 1 || functions > mostFunctions || files < headLength || tables < files || records < tables || records+8*functions > len(rest) {
 		return functionTable{}, errors.New("strip lines: the head of the function table makes no sense")
 	}
-	return functionTable{functions, rest[tables:records], rest[records:]}, nil
+	return functionTable{functions, rest[files:tables], rest[tables:records], rest[records:]}, nil
 }
 
 func word(b []byte) uint32 { return binary.LittleEndian.Uint32(b) }
