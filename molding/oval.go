@@ -16,7 +16,7 @@ type OvalRing struct {
 }
 
 // IsZero reports whether the frame is no oval.
-func (r OvalRing) IsZero() bool { return r == OvalRing{} }
+func (ring OvalRing) IsZero() bool { return ring == OvalRing{} }
 
 // An OvalEdge is an edge of an oval frame that can be a true ellipse.
 type OvalEdge string

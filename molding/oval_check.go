@@ -9,10 +9,10 @@ import (
 // NotOval is the code of what a frame has that no oval can have.
 const NotOval explain.Code = "oval.not_even"
 
-// Check adds to c what is wrong with r, whose fields lie at path at.
-func (r OvalRing) Check(c *explain.Checker, at explain.Path) {
-	c.Choice(at+"/true", string(r.True), r.True.Choices())
-	c.Choice(at+"/rings", string(r.Rings), r.Rings.Choices())
+// Check adds to c what is wrong with ring, whose fields lie at path at.
+func (ring OvalRing) Check(c *explain.Checker, at explain.Path) {
+	c.Choice(at+"/true", string(ring.True), ring.True.Choices())
+	c.Choice(at+"/rings", string(ring.Rings), ring.Rings.Choices())
 }
 
 // CheckOval adds to c what keeps f, whose fields lie at path at, from going around an

@@ -5,22 +5,34 @@ import (
 	"github.com/fairmiter/fairmiter/framing/measure"
 )
 
-// Sources of the formulas.
-var (
-	ellipseSource = explain.Source{
+// Sources of the formulas; functions, so that a build without shapes need not hold them.
+func ellipseSource() explain.Source {
+	return explain.Source{
 		Title:  "Abramowitz and Stegun, Handbook of Mathematical Functions",
 		Place:  "table 17.1, the complete elliptic integral of the second kind: 4 a E(m), m = 1 - b^2/a^2",
 		Status: explain.Computed,
 	}
-	steinerSource = explain.Source{
+}
+
+func steinerSource() explain.Source {
+	return explain.Source{
 		Title:  "Steiner's formula for parallel curves",
 		Place:  "the perimeter of the ellipse and of a circle of the distance between",
 		Status: explain.Verified,
 	}
-	bendSource  = explain.Geometry("the sharpest bend of an ellipse has the radius b^2 / a")
-	besideBend  = explain.Geometry("a parallel has the radius of the ellipse and the distance between")
-	apartSource = explain.Geometry("where two curves lie farthest apart they have one normal, and their tangents are as far apart")
-)
+}
+
+func bendSource() explain.Source {
+	return explain.Geometry("the sharpest bend of an ellipse has the radius b^2 / a")
+}
+
+func besideBend() explain.Source {
+	return explain.Geometry("a parallel has the radius of the ellipse and the distance between")
+}
+
+func apartSource() explain.Source {
+	return explain.Geometry("where two curves lie farthest apart they have one normal, and their tangents are as far apart")
+}
 
 // ExplainOval returns how a figure of o came to be, of one of its edges "/package",
 // "/opening", "/sight", "/outside": its "/width", "/height", "/by", "/perimeter",
@@ -86,17 +98,17 @@ func (e ovalExplainer) figure(figure []string) (explain.Working, bool) {
 	case len(figure) == 1 && figure[0] == "by" && parallel:
 		return working("oval.by", e.c.By, explain.Geometry("half of what the axes differ by"), e.by())
 	case len(figure) == 1 && figure[0] == "perimeter" && parallel:
-		return working("perimeter", e.c.Perimeter, steinerSource, explain.Once(explain.Sum(
+		return working("perimeter", e.c.Perimeter, steinerSource(), explain.Once(explain.Sum(
 			explain.Around(e.true("width"), e.true("height")), explain.Arc(e.byTerm(), explain.Const(measure.Turn)))))
 	case len(figure) == 1 && figure[0] == "perimeter":
-		return working("perimeter", e.c.Perimeter, ellipseSource, explain.Around(e.own("width"), e.own("height")))
+		return working("perimeter", e.c.Perimeter, ellipseSource(), explain.Around(e.own("width"), e.own("height")))
 	case len(figure) == 1 && figure[0] == "tightest" && parallel:
-		return working("tightest", e.c.Tightest, besideBend, explain.Once(explain.Sum(bend(e.from.Size, e.true), e.byTerm())))
+		return working("tightest", e.c.Tightest, besideBend(), explain.Once(explain.Sum(bend(e.from.Size, e.true), e.byTerm())))
 	case len(figure) == 1 && figure[0] == "tightest":
 		if e.c.Tightest == 0 { // nothing is seen, or rounded away
-			return working("tightest", 0, bendSource, explain.Const(measure.Length(0)))
+			return working("tightest", 0, bendSource(), explain.Const(measure.Length(0)))
 		}
-		return working("tightest", e.c.Tightest, bendSource, bend(e.c.Size, e.own))
+		return working("tightest", e.c.Tightest, bendSource(), bend(e.c.Size, e.own))
 	case len(figure) == 2 && figure[0] == "apart" && e.c.Apart != OvalApart{}:
 		return e.apart(figure[1])
 	case len(figure) == 3 && figure[0] == "apart" && figure[1] == "at" && e.c.Apart != OvalApart{}:
@@ -153,7 +165,7 @@ func (e ovalExplainer) apart(name string) (explain.Working, bool) {
 		if outward(e.c.Size, e.from.Size) < 0 {
 			farther, less = less, farther
 		}
-		return working("oval.apart", a.Most, apartSource, explain.Once(explain.Minus(farther, less)))
+		return working("oval.apart", a.Most, apartSource(), explain.Once(explain.Minus(farther, less)))
 	case "heading":
 		// The cosine squared is the mean of b / (a + b) of both ellipses.
 		part := func(axis func(string) explain.Expr) explain.Expr {
@@ -164,7 +176,7 @@ func (e ovalExplainer) apart(name string) (explain.Working, bool) {
 		root := func(part explain.Expr) explain.Expr { // of one times the part
 			return explain.LegOf(explain.Half(explain.Sum(explain.Radius(), part)), explain.Half(explain.Minus(explain.Radius(), part)))
 		}
-		return explain.Working{Key: "oval.heading", Exact: explain.Of(a.Heading), Source: apartSource,
+		return explain.Working{Key: "oval.heading", Exact: explain.Of(a.Heading), Source: apartSource(),
 			Formula: explain.ArcTan(root(sin), root(cos))}, true
 	}
 	return explain.Working{}, false
@@ -180,9 +192,9 @@ func (e ovalExplainer) place(name string) (explain.Working, bool) {
 	reach := explain.Hypotenuse(along, up)
 	switch name {
 	case "x":
-		return working("oval.at_x", a.At.X, apartSource, explain.Once(explain.Sum(explain.Quot(wide, along, reach), explain.Cos(e.byTerm(), heading))))
+		return working("oval.at_x", a.At.X, apartSource(), explain.Once(explain.Sum(explain.Quot(wide, along, reach), explain.Cos(e.byTerm(), heading))))
 	case "y":
-		return working("oval.at_y", a.At.Y, apartSource, explain.Once(explain.Sum(explain.Quot(high, up, reach), explain.Sin(e.byTerm(), heading))))
+		return working("oval.at_y", a.At.Y, apartSource(), explain.Once(explain.Sum(explain.Quot(high, up, reach), explain.Sin(e.byTerm(), heading))))
 	}
 	return explain.Working{}, false
 }
