@@ -25,6 +25,7 @@ var rooms = [][]string{
 	{"framing"},
 	{"mat", "molding", "glazing", "hang"},
 	{"framing/cutting", "framing/quote", "framing/material"},
+	{"framing/draw/template"},
 	{"framing/plane"},
 	{"framing/explain"},
 	{"framing/measure"},
