@@ -100,6 +100,7 @@ var englishShapes = [...]Entry{
 	{"template.print", "Print at actual size, 100 percent, not fitted to the page. Measure the square and the rulers before anything is cut: they must be right."},
 	{"template.sheet", "sheet"},
 	{"template.square", "This square is 100 mm wide and 100 mm high."},
+	{"template.tiles", "the shape takes more sheets of paper than can be put together"},
 	{"template.units", "A unit of this drawing is a millimeter; it is at true size."},
 	{"template.within", "Curves are arcs no farther from the true ones than"},
 	{"tightest", "tightest radius"},

@@ -108,7 +108,7 @@ func HangerStrip(long, wide measure.Length, places ...Place) (Template, error) {
 		c.Length(at+"/diameter", p.Diameter, 0, wide)
 		t.Spots = append(t.Spots, Spot{Layer: Mark, At: plane.Point{X: p.At, Y: middle}, Diameter: p.Diameter})
 		if p.Word != "" && height >= measure.Millimeter {
-			t.Words = append(t.Words, Word{At: plane.Point{X: p.At, Y: wide - 3*height/2}, Height: height, Centered: true, Text: p.Word})
+			t.Words = append(t.Words, Word{At: plane.Point{X: p.At, Y: 3*wide/4 - height/2}, Height: height, Centered: true, Text: p.Word})
 		}
 	}
 	if problems := c.Problems(); problems != nil {
