@@ -39,7 +39,7 @@ func (d *document) front(paper measure.Size) {
 	}
 
 	y -= 3 * mm
-	p.say(left, y-small, small, english(wordMap)+": "+name(0, 0)+" - "+name(d.g.rows-1, d.g.columns-1))
+	p.say(left, y-small, small, english(wordMap))
 	y -= smallLine + 2*mm
 	const square = Margin + 30*mm // where the square begins
 	bottom := square + Proved + 6*mm
@@ -149,9 +149,9 @@ func (d *document) chart(p *pen, low plane.Point, box measure.Size) {
 	xs, ys = append(xs, right), append(ys, low.Y)
 	for row := range d.g.rows {
 		for column := range d.g.columns {
-			x, y := (xs[column]+xs[column+1])/2, (ys[row]+ys[row+1])/2
 			letters := min(4*mm, (ys[row]-ys[row+1])/2, (xs[column+1]-xs[column])/4)
-			p.word(Word{At: plane.Point{X: x, Y: y - letters/2}, Height: letters, Centered: true, Text: name(row, column)})
+			at := plane.Point{X: xs[column] + letters/2, Y: ys[row] - 3*letters/2}
+			p.letters(at, letters, pdfText(name(row, column)))
 		}
 	}
 }

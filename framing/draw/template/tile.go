@@ -63,7 +63,7 @@ func (p *pen) joins(g grid, row, column int) {
 	left, bottom := Margin, Margin+footHigh
 	right, top := left+g.window.Width, bottom+g.window.Height
 	half := g.overlap / 2
-	middleX, middleY := (left+right)/2, (bottom+top)/2
+	nearX, nearY := left+g.window.Width/4, top-g.window.Height/4 // middle lines often run through the middle
 	const letters = 2 * mm
 	for _, side := range [...]struct {
 		row, column int
@@ -83,11 +83,11 @@ func (p *pen) joins(g grid, row, column int) {
 		}
 		p.text("S\n")
 		p.stroke("#000000", hair, nil)
-		at := plane.Point{X: middleX - long/2, Y: side.at + mm}
+		at := plane.Point{X: nearX - long/2, Y: side.at + mm}
 		if upright {
 			p.line(side.at, bottom-5*mm, side.at, bottom-mm)
 			p.line(side.at, top+mm, side.at, top+5*mm)
-			at = plane.Point{X: side.at + mm/2, Y: middleY}
+			at = plane.Point{X: side.at + mm/2, Y: nearY}
 			if side.column < column {
 				at.X = side.at - mm/2 - long
 			}
