@@ -118,8 +118,8 @@ type raster struct {
 	gray          []byte
 }
 
-// print sets pages of a file at 600 dpi.
-func print(t *testing.T, dir string, first, last int) []raster {
+// printed are pages of a file as they are set at 600 dpi.
+func printed(t *testing.T, dir string, first, last int) []raster {
 	t.Helper()
 	tool(t, "pdftoppm", dir, "pdftoppm", "-r", strconv.Itoa(dpi), "-gray", "-f", strconv.Itoa(first), "-l", strconv.Itoa(last), "a.pdf", "page")
 	files, err := filepath.Glob(filepath.Join(dir, "page-*.pgm"))
@@ -185,7 +185,7 @@ func TestAssembled(t *testing.T) {
 			if rows, columns, err := s.Tiles(paper, template.Overlap); rows != 2 || columns != 2 || err != nil {
 				t.Fatalf("%d rows and %d columns, %v", rows, columns, err)
 			}
-			pages := print(t, dir, 2, 5)
+			pages := printed(t, dir, 2, 5)
 			a1, a2, b1 := pages[0], pages[1], pages[2]
 			one := func(marks []float64) float64 {
 				t.Helper()
@@ -212,7 +212,7 @@ func TestAssembled(t *testing.T) {
 func TestProof(t *testing.T) {
 	for _, paper := range papers {
 		dir := save(t, "a.pdf", must[[]byte](t)(bar(100*mm, 100*mm).PDF(paper, template.Overlap)))
-		page := print(t, dir, 1, 1)[0]
+		page := printed(t, dir, 1, 1)[0]
 		high := float64(page.height) / dpi * 25.4
 		sides := page.across(high - 60)
 		if len(sides) != 2 || math.Abs(sides[1]-sides[0]-100) > 0.05 {
