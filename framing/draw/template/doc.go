@@ -9,7 +9,10 @@
 //	t, err := template.HangerStrip(16*in, 1*in, template.Place{At: 3 * in, Word: "ring"})
 //	t.Title = "Hangers of the large oak frame"
 //
-// and written as
+// Edges of curved frames are paths of their own: [Oval] and [Arch] lie around an ellipse or
+// an arch, or beside one at the width of a rail.
+//
+// A template is written as
 //
 //	t.SVG()                                    // for a browser, a drawing program, a laser
 //	t.DXF(0)                                   // for a router or a drafting program
@@ -52,7 +55,9 @@
 //
 // # How exact
 //
-// SVG and PDF are written to 0.0001 mm, DXF to the nanometer. Arcs of circles are arcs in
+// SVG and PDF are written to 0.0001 mm, DXF to the nanometer. An oval is arcs of circles,
+// 0.001 mm or less from the true curve in SVG and PDF, and as near as is asked for in DXF,
+// which says it. Arcs of circles are arcs in
 // SVG and DXF; in PDF they are Bezier curves of 30 degrees or less, which differ from
 // them by less than 4e-7 of the radius. The same template gives the same bytes
 // everywhere: there is no date in a file.

@@ -55,7 +55,7 @@ func (t Template) DXF(within measure.Length) ([]byte, error) {
 	d.tables()
 	d.begin("ENTITIES")
 	for _, p := range t.Paths {
-		d.path(p)
+		d.path(p.flat(within))
 	}
 	for _, s := range t.Spots {
 		d.spot(s)

@@ -16,7 +16,7 @@ const near = 0.002
 
 // sameLengths holds the layers of a file against the paths of the template. Marks of
 // spots are not among the paths.
-func sameLengths(t *testing.T, d drawing, s template.Template) {
+func sameLengths(t *testing.T, d drawing, s sample) {
 	t.Helper()
 	want := lengths(s)
 	for _, p := range s.Spots {

@@ -9,6 +9,7 @@ import (
 
 	"github.com/fairmiter/fairmiter/framing/draw/template"
 	"github.com/fairmiter/fairmiter/framing/measure"
+	"github.com/fairmiter/fairmiter/framing/plane"
 )
 
 // FuzzNames: no name breaks a file, and each file has all of it.
@@ -75,7 +76,7 @@ func FuzzArc(f *testing.F) {
 		if s.Check() != nil {
 			return
 		}
-		want := lengths(s)[template.Cut]
+		want := lengths(sample{Template: s})[template.Cut]
 		if want > 50_000 {
 			return // larger than what is cut from paper
 		}
@@ -93,6 +94,31 @@ func FuzzArc(f *testing.F) {
 		got, box := strokes(t, d.forms(t)["cut"])
 		if math.Abs(got-want) > 0.01 || box[0] < 1 || box[1] < 1 {
 			t.Errorf("PDF: %.6f mm from %g, %g, want %.6f", got, box[0], box[1], want)
+		}
+	})
+}
+
+// FuzzOval: an oval that is taken, however narrow, is as long in DXF as it is: short of
+// it by no more than arcs within the tolerance can be, a thousandth.
+func FuzzOval(f *testing.F) {
+	f.Add(int64(20*in), int64(16*in), int64(2*in), int64(0))
+	f.Add(int64(3*measure.Meter), int64(mm), int64(0), int64(1000))
+	f.Add(int64(1), int64(1), int64(0), int64(100_000))
+	f.Add(int64(300*mm), int64(300*mm), int64(-149*mm), int64(0))
+	f.Fuzz(func(t *testing.T, width, height, by, within int64) {
+		const most = int64(3 * measure.Meter)
+		edge, err := plane.Ellipse{Width: measure.Length(width % most), Height: measure.Length(height % most)}.Parallel(measure.Length(by % most))
+		if err != nil {
+			return
+		}
+		s := template.Template{Paths: []template.Path{must[template.Path](t)(template.Oval(template.Cut, plane.Point{}, edge))}}
+		file, err := s.DXF(measure.Length(within % (101 * int64(measure.Micrometer))))
+		if err != nil {
+			return
+		}
+		want := float64(edge.Perimeter()) / 1e6
+		if got := readDXF(t, file).layers[template.Cut]; math.Abs(got-want) > 0.01+want/1000 {
+			t.Errorf("%.6f mm, want %.6f", got, want)
 		}
 	})
 }

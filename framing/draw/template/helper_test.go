@@ -66,15 +66,56 @@ func strip(t testing.TB) template.Template {
 	return s
 }
 
+// A sample is a template and how long its ovals are, by the layer, in mm.
+type sample struct {
+	template.Template
+	ovals map[template.Layer]float64
+}
+
+// ring is an oval frame, equally wide all round, with its axes.
+func ring(t testing.TB) sample {
+	sight := plane.Ellipse{Width: 14 * in, Height: 10 * in}
+	s := sample{template.Template{Title: "Oval, sight 14 x 10 in, face 1 1/2 in"}, make(map[template.Layer]float64)}
+	for _, row := range []struct {
+		layer template.Layer
+		by    measure.Length
+	}{{template.Cut, 3 * in / 2}, {template.Mark, 0}} {
+		edge := must[plane.Parallel](t)(sight.Parallel(row.by))
+		s.ovals[row.layer] = float64(edge.Perimeter()) / 1e6
+		s.Paths = append(s.Paths, must[template.Path](t)(template.Oval(row.layer, at(9*in, 7*in), edge)))
+	}
+	s.Paths = append(s.Paths, template.Line(template.Center, at(in/2, 7*in), at(35*in/2, 7*in)), template.Line(template.Center, at(9*in, in/2), at(9*in, 27*in/2)))
+	return s
+}
+
+// arches are a pointed arch and the sight edge within it.
+func arches(t testing.TB) template.Template {
+	s := template.Template{Title: "Pointed arch"}
+	for _, row := range []struct {
+		layer template.Layer
+		by    measure.Length
+	}{{template.Cut, 30 * mm}, {template.Cut, 0}} {
+		edge := must[plane.ArchParallel](t)(plane.Arch{Kind: plane.Pointed, Width: 240 * mm, Height: 400 * mm}.Parallel(row.by))
+		s.Paths = append(s.Paths, must[template.Path](t)(template.Arch(row.layer, at(0, 0), edge)))
+	}
+	return s
+}
+
 // set is what one frame may need.
-func set(t testing.TB) map[string]template.Template {
-	return map[string]template.Template{"hexagon": hexagon(t), "arch": arched(), "block": block(t), "strip": strip(t)}
+func set(t testing.TB) map[string]sample {
+	return map[string]sample{
+		"hexagon": {Template: hexagon(t)}, "arch": {Template: arched()}, "block": {Template: block(t)},
+		"strip": {Template: strip(t)}, "oval": ring(t), "pointed": {Template: arches(t)},
+	}
 }
 
 // lengths is how long the paths of each layer are, worked out apart: straight pieces
-// by their ends, arcs by radius and angle in floats.
-func lengths(s template.Template) map[template.Layer]float64 {
+// by their ends, arcs by radius and angle in floats, ovals by their perimeters.
+func lengths(s sample) map[template.Layer]float64 {
 	sums := make(map[template.Layer]float64)
+	for layer, long := range s.ovals {
+		sums[layer] = long
+	}
 	for _, p := range s.Paths {
 		for i, v := range p.Vertices {
 			if !p.Closed && i+1 == len(p.Vertices) {

@@ -15,11 +15,15 @@ type Vertex struct {
 }
 
 // A Path is one line of a template, of straight pieces and arcs of circles. The
-// last vertex of a closed path goes on to its first; that of an open one ends it.
+// last vertex of a closed path goes on to its first; that of an open one ends it. A path
+// made by [Oval] has no vertices before it is written.
 type Path struct {
 	Layer    Layer
 	Closed   bool
 	Vertices []Vertex
+
+	oval   plane.Parallel
+	middle plane.Point // of the oval
 }
 
 // Line is a straight path.
@@ -39,6 +43,12 @@ func Outline(layer Layer, p plane.Polygon) Path {
 // check adds what lies outside the domain of a path.
 func (p Path) check(c *explain.Checker, at explain.Path) {
 	checkLayer(c, at, p.Layer)
+	if p.isOval() {
+		size := p.oval.Size()
+		checkPoint(c, at+"/middle", plane.Point{X: p.middle.X - size.Width/2, Y: p.middle.Y - size.Height/2})
+		checkPoint(c, at+"/middle", plane.Point{X: p.middle.X + size.Width/2, Y: p.middle.Y + size.Height/2})
+		return
+	}
 	if len(p.Vertices) < 2 {
 		c.Add(explain.Problem{Code: explain.TooFew, Path: at + "/vertices", Accepted: "2"})
 		return

@@ -162,7 +162,7 @@ func (d *document) form(layer Layer) []byte {
 	p := pen{move: plane.Point{X: -low.X, Y: -low.Y}}
 	for _, path := range d.t.Paths {
 		if path.Layer == layer {
-			p.path(path)
+			p.path(path.flat(exact))
 		}
 	}
 	for _, s := range d.t.Spots {

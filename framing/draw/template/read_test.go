@@ -43,6 +43,28 @@ type drawing struct {
 	texts  []string
 	width  float64 // mm
 	height float64
+	arcs   []piece // of polylines in DXF
+}
+
+// A vertex is one of a polyline in DXF, a piece what lies between two of them.
+type (
+	vertex struct{ x, y, bulge float64 }
+	piece  struct{ x0, y0, x1, y1, bulge float64 }
+)
+
+// at is the point of the piece after so much of its angle: on the circle around a
+// middle that lies beside its chord.
+func (p piece) at(part float64) (x, y float64) {
+	turn := 4 * math.Atan(p.bulge)
+	if turn == 0 {
+		return p.x0 + part*(p.x1-p.x0), p.y0 + part*(p.y1-p.y0)
+	}
+	out := 1 / math.Tan(turn/2) / 2
+	middleX := (p.x0+p.x1)/2 - out*(p.y1-p.y0)
+	middleY := (p.y0+p.y1)/2 + out*(p.x1-p.x0)
+	sin, cos := math.Sincos(part * turn)
+	dx, dy := p.x0-middleX, p.y0-middleY
+	return middleX + cos*dx - sin*dy, middleY + sin*dx + cos*dy
 }
 
 var pathToken = regexp.MustCompile(`[MLACZ]|-?[0-9.]+`)
@@ -161,7 +183,6 @@ func readDXF(t *testing.T, file []byte) drawing {
 	if len(lines)%2 != 0 {
 		t.Fatal("half a pair")
 	}
-	type vertex struct{ x, y, bulge float64 }
 	var vertices []vertex
 	var kind string
 	var now map[int]string
@@ -185,6 +206,7 @@ func readDXF(t *testing.T, file []byte) drawing {
 					break
 				}
 				w := vertices[(i+1)%len(vertices)]
+				d.arcs = append(d.arcs, piece{v.x, v.y, w.x, w.y, v.bulge})
 				d.layers[layer] += arcLength(w.x-v.x, w.y-v.y, 4*math.Atan(v.bulge)*180/math.Pi)
 			}
 		case "LINE":

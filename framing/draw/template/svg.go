@@ -90,7 +90,7 @@ func (s *svg) layer(t Template, l look) {
 	empty := len(s.b)
 	for _, p := range t.Paths {
 		if p.Layer == l.layer {
-			s.path(p)
+			s.path(p.flat(exact))
 		}
 	}
 	for _, p := range t.Spots {

@@ -156,6 +156,13 @@ func checkPoint(c *explain.Checker, at explain.Path, p plane.Point) {
 func (t Template) bounds() (least, most plane.Point) {
 	var b bounds
 	for _, p := range t.Paths {
+		if p.isOval() {
+			size := p.oval.Size()
+			x, y := (size.Width+1)/2, (size.Height+1)/2
+			b.point(plane.Point{X: p.middle.X - x, Y: p.middle.Y - y})
+			b.point(plane.Point{X: p.middle.X + x, Y: p.middle.Y + y})
+			continue
+		}
 		p.arcs(func(a arc) { b.arc(a) })
 	}
 	for _, s := range t.Spots {

@@ -103,7 +103,7 @@ func TestPDFElsewhere(t *testing.T) {
 		scale := number(t, m[3]) / (72 / 25.4)
 		got[map[string]template.Layer{"31": template.Mark, "43": template.Center}[m[1]]] += pathLength(t, m[2]) * scale
 	}
-	for layer, want := range lengths(s) {
+	for layer, want := range lengths(sample{Template: s}) {
 		if math.Abs(got[layer]-want) > 0.01 {
 			t.Errorf("%s is %.4f mm long, want %.4f", layer, got[layer], want)
 		}
