@@ -19,8 +19,6 @@ type BlankPlan struct {
 	Closing measure.Angle `json:"closing"`
 	// Stock is what to take or buy.
 	Stock []BlankStock `json:"stock"`
-	// Screws are where the face plate's go.
-	Screws []BlankScrew `json:"screws,omitempty"`
 }
 
 // A BlankPiece is one board of a ring, seen with the outside of the ring up.
@@ -109,7 +107,7 @@ func (b Blank) ring(sight, outside plane.Parallel) (blankRing, error) {
 // around the origin: two ellipses whose parallels lie at nothing, or two parallels of
 // one ellipse. It takes a blank that [Blank.Check] lets pass. What no ring can be
 // made of it refuses with an [explain.Problem] whose path begins at the blank; what
-// the boards on hand do not hold is for [Blank.Notes].
+// the boards on hand do not hold has a stock of -1.
 func (b Blank) Around(sight, outside plane.Parallel) (BlankPlan, error) {
 	r, err := b.ring(sight, outside)
 	if err != nil {

@@ -33,8 +33,6 @@ type Blank struct {
 	// Turning is what is left on for the lathe or the router, all around: beyond the
 	// outside and within the sight edge.
 	Turning measure.Length `json:"turning"`
-	// Screws hold the ring on the face plate of a lathe.
-	Screws BlankScrews `json:"screws,omitzero"`
 }
 
 // BlankJoint says how the pieces of a blank meet.
@@ -83,24 +81,10 @@ type BlankBoard struct {
 	Count int `json:"count"`
 }
 
-// BlankScrews are the screws that hold a ring on the face plate of a lathe. They
-// stand on the middle of the ring, and must clear the joints and whatever the tool
-// cuts.
-type BlankScrews struct {
-	// Each is how many go into each piece; 0 is none.
-	Each int `json:"each"`
-	// Diameter is that of their threads.
-	Diameter measure.Length `json:"diameter"`
-	// Clear is how much wood stays beside them.
-	Clear measure.Length `json:"clear"`
-}
-
 // Limits of a blank.
 const (
 	// MostBlankBoards is how many kinds of boards may be on hand.
 	MostBlankBoards = 16
-	// MostBlankScrews is how many screws may go into a piece.
-	MostBlankScrews = 8
 	usualPieces     = 4
 )
 
@@ -122,7 +106,6 @@ func (b Blank) Check(c *explain.Checker, at explain.Path) {
 	b.checkBoards(c, at+"/boards")
 	c.NotNegative(at+"/kerf", b.Kerf)
 	c.NotNegative(at+"/turning", b.Turning)
-	b.Screws.check(c, at+"/screws")
 }
 
 func (b Blank) checkJoints(c *explain.Checker, at explain.Path) {
@@ -169,14 +152,4 @@ func (b Blank) checkBoards(c *explain.Checker, at explain.Path) {
 		c.NotNegative(here+"/length", board.Length)
 		c.Number(here+"/count", int64(board.Count), 0, 1000)
 	}
-}
-
-func (s BlankScrews) check(c *explain.Checker, at explain.Path) {
-	c.Number(at+"/each", int64(s.Each), 0, MostBlankScrews)
-	if s.Each > 0 {
-		c.Measured(at+"/diameter", s.Diameter)
-	} else {
-		c.NotNegative(at+"/diameter", s.Diameter)
-	}
-	c.NotNegative(at+"/clear", s.Clear)
 }
